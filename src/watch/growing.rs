@@ -94,12 +94,18 @@ pub fn growth(run: &Run, site: &Site, limits: &Limits, boiling_point_c: f64) -> 
 
 /// Whether no further reading of the interval can mend it.
 fn is_final(fault: &Fault) -> bool {
-    let key = fault.broken.map(|broken| broken.limit.key);
-    match (fault.reason, key) {
-        (Reason::ReadingGap, _) => false,
-        (_, Some(LimitKey::WindMean | LimitKey::AmbientMin | LimitKey::AmbientMax)) => false,
-        _ => true,
-    }
+    let is_of_mean = fault
+        .broken
+        .is_some_and(|broken| is_of_mean(broken.limit.key));
+    !is_of_mean && fault.reason != Reason::ReadingGap
+}
+
+/// Whether a limit is on a mean, which the rest of the interval still moves.
+fn is_of_mean(key: LimitKey) -> bool {
+    matches!(
+        key,
+        LimitKey::WindMean | LimitKey::AmbientMin | LimitKey::AmbientMax
+    )
 }
 
 fn faults(so_far: &Measured, run: &Run, limits: &Limits, around: Surroundings) -> Vec<Fault> {
@@ -109,8 +115,10 @@ fn faults(so_far: &Measured, run: &Run, limits: &Limits, around: Surroundings) -
     };
     let fault = |reason: Reason| {
         let breach = Breach::SetsAside(reason);
-        let mut rows = limits.rows.iter().filter(|row| row.key.breach() == breach);
-        let broken = rows.find(|row| breaks(so_far, row, limits, around));
+        let rows = limits.rows.iter().filter(|row| row.key.breach() == breach);
+        let broken = rows.filter(|row| breaks(so_far, row, limits, around));
+        // Gusts set the run aside, whatever becomes of the mean.
+        let broken = broken.min_by_key(|row| is_of_mean(row.key));
         Fault {
             reason,
             broken: broken.map(|limit| Broken {
