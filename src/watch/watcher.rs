@@ -135,16 +135,19 @@ impl Watcher {
         if found != self.marks {
             look = Look::Changed;
             let followed: Vec<&Path> = self.known.followed_files().collect();
-            let mut changed = found
+            let changed = found
                 .iter()
                 .filter(|(path, mark)| self.marks[*path] != **mark);
-            let only_grew =
-                changed.all(|(path, mark)| followed.contains(&path.as_path()) && mark.is_some());
+            let grew = |(path, mark): &(&PathBuf, &Option<Mark>)| {
+                followed.contains(&path.as_path()) && mark.is_some()
+            };
+            let (grown, others): (Vec<_>, Vec<_>) = changed.partition(grew);
+            let (has_grown, is_other) = (!grown.is_empty(), !others.is_empty());
             self.marks = found;
-            match only_grew {
-                true => self.look_at_tail(now),
-                false => self.is_outdated = true,
+            if has_grown {
+                self.look_at_tail(now);
             }
+            self.is_outdated |= is_other;
         }
         let since = now.ran.saturating_sub(self.read_at);
         let has_ended = self.settled_by_now() != self.settled;

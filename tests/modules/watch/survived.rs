@@ -102,6 +102,35 @@ fn a_log_that_is_put_aside_and_begun_anew_is_followed() {
 }
 
 #[test]
+fn a_log_that_is_put_aside_and_begun_anew_between_two_looks_is_told() {
+    let mut day = Day::watched(3000);
+    day.rename("day-2.csv", "day-2.csv.1");
+    day.write("day-2.csv", &format!("{HEADER}\n{}", rows(3000, 3700)));
+    day.look_much_later();
+    assert_eq!((day.newest_s(), day.assessed_s()), (3690, 3690));
+    assert!(day.troubles().contains(&"anew"), "{:?}", day.troubles());
+}
+
+#[test]
+fn a_log_that_is_begun_anew_while_the_campaign_file_is_broken_is_followed() {
+    let mut day = Day::watched(3000);
+    let good = fs::read_to_string(day.path("campaign.toml")).unwrap();
+    day.rename("day-2.csv", "day-2.csv.1");
+    day.write("campaign.toml", &good.replace("[site]", "[sight]"));
+    day.look_much_later();
+    assert_eq!(day.troubles(), ["campaign"]);
+    day.write("campaign.toml", &good);
+    day.write("day-2.csv", &format!("{HEADER}\n"));
+    day.look_much_later();
+    assert_eq!(day.troubles(), ["not-read"]);
+    day.append(&rows(3000, 3050));
+    day.look(0.1);
+    assert!(day.troubles().contains(&"anew"), "{:?}", day.troubles());
+    day.look_much_later();
+    assert_eq!((day.newest_s(), day.assessed_s()), (3040, 3040));
+}
+
+#[test]
 fn a_log_that_is_not_there_yet_is_told_and_then_followed() {
     let mut day = Day::until(3000);
     day.rename("day-2.csv", "later.csv");
