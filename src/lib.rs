@@ -6,7 +6,8 @@
 //! published practice (intervals, screening, rating, conformity), [`comparison`] holds
 //! ratings against each other, and [`report`] puts the result on paper and into files.
 //! Before all that, [`setup`] begins a campaign by question and answer, [`planning`] looks ahead to
-//! a test day, and [`entry`] makes a log of a field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
+//! a test day, and [`entry`] makes a log of a field sheet that is typed in; while a test runs,
+//! [`mod@watch`] follows its logs; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
 //! [`batch`] does all this for many campaigns. [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
 //! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
@@ -24,6 +25,7 @@ pub mod report;
 pub mod setup;
 pub mod stats;
 pub mod verify;
+pub mod watch;
 
 pub mod batch;
 

@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
 use simmerline::cli::{
-    check, collect, compare, enter, new, plan, report, shell, terminal, units, verify,
+    check, collect, compare, enter, new, plan, report, shell, terminal, units, verify, watch,
 };
 use simmerline::error::Result;
 
@@ -29,6 +29,7 @@ fn run(command: &Command) -> Result<u8> {
         Command::Compare(options) => compare::run(options),
         Command::Verify(options) => verify::run(options),
         Command::Plan(options) => plan::run(options),
+        Command::Watch(options) => watch::run(options),
         Command::Units(options) => units::run(options),
         Command::Collect(options) => collect::run(options),
         Command::New(options) => new::run(options),

@@ -44,6 +44,7 @@ const EXAMPLES: &str = "\
 Example, from nothing to a report:
   simmerline new my-cooker        write a campaign file to fill in
   simmerline plan my-cooker       when to test today, and a field sheet for a pencil
+  simmerline watch my-cooker      while a logger writes: how the interval stands, what to do
   simmerline enter my-cooker --date 2026-11-03    type the field sheet in
   simmerline check my-cooker      what can be used so far, and what is missing
   simmerline report my-cooker     the rating, as reports/my-cooker.pdf
@@ -150,6 +151,21 @@ With --kind dry the sheet is for the empty vessel, with no water at all: when th
 and steady, and a column for the vessel. With --kind cooling it is for hot water that cools, \
 shaded or turned away, and needs no sun.";
 
+const WATCH_HELP: &str = "\
+Example:
+  simmerline watch my-cooker --sound
+
+For a test day with a logger that writes a log: follows the campaign's logs as they grow and \
+draws, in place, how the interval that runs stands and what would spoil it, what to do, the \
+newest row, intervals gained and missing, when to re-aim, when the solar window closes, and \
+what check says of the rows so far. Ctrl-C ends it. A last line without its end is not judged \
+yet. A log that is not there, cannot be read, was begun anew or is silent, a clock that jumps, \
+and a campaign file that is being edited are told, and end nothing. Nothing is written.
+
+Where the output is no terminal that can be drawn on (a pipe, a file, TERM=dumb), the same is \
+printed whenever something happens: an interval ended or was spoiled, it is time to aim, the \
+solar window opened or closed, a trouble came or went. With --once it is printed once.";
+
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
@@ -231,6 +247,9 @@ pub enum Command {
     /// Plan a test day, and write a field sheet for it
     #[command(after_help = format!("{PLAN_HELP}\n\n{EXIT_CODES}"))]
     Plan(PlanOptions),
+    /// Follow a test day's logs: how the interval stands, and what to do
+    #[command(after_help = format!("{WATCH_HELP}\n\n{EXIT_CODES}"))]
+    Watch(WatchOptions),
     /// Type in a field sheet: it becomes a log and a run of the campaign
     #[command(after_help = format!("{ENTER_HELP}\n\n{EXIT_CODES}"))]
     Enter(EnterOptions),
@@ -483,6 +502,24 @@ pub struct PlanOptions {
     /// Folder for the field sheet; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub struct WatchOptions {
+    /// Campaign folder; its logs need not be there yet
+    #[arg(value_name = "CAMPAIGN")]
+    pub campaign: PathBuf,
+    /// Sound the terminal's bell when an interval is spoiled
+    #[arg(long)]
+    pub sound: bool,
+    /// Print how it stands once, and end; exit with 3 or 4 if a log or a run cannot be used
+    #[arg(long, conflicts_with = "sound")]
+    pub once: bool,
+    /// Language; else the campaign's
+    #[arg(long, value_name = "CODE", value_parser = languages())]
+    pub language: Option<Language>,
+    #[command(flatten)]
+    pub files: ReachOption,
 }
 
 #[derive(Debug, Args)]

@@ -31,4 +31,7 @@ pub mod table;
 pub mod terminal;
 pub mod units;
 pub mod verify;
+pub mod watch;
+mod watch_answer;
+mod watch_text;
 pub mod wrap;

@@ -3,7 +3,7 @@
 use std::io::{self, IsTerminal};
 
 use anstream::{AutoStream, ColorChoice};
-use terminal_size::{Width, terminal_size_of};
+use terminal_size::{Height, Width, terminal_size_of};
 
 /// Narrowest and widest line on a terminal, in columns. Lines of over 100 are hard to follow,
 /// and numbers have no room in less than 60.
@@ -51,7 +51,14 @@ impl Screen {
     }
 }
 
-fn width(is_terminal: bool, size: Option<(Width, terminal_size::Height)>) -> Option<usize> {
+/// Columns and lines of the terminal at standard output; `None` where there is none or it does
+/// not say.
+pub fn size_out() -> Option<(usize, usize)> {
+    let (Width(columns), Height(lines)) = terminal_size_of(io::stdout())?;
+    Some((usize::from(columns), usize::from(lines)))
+}
+
+fn width(is_terminal: bool, size: Option<(Width, Height)>) -> Option<usize> {
     let preferred = std::env::var(COLUMNS).ok();
     width_of(
         preferred.as_deref(),

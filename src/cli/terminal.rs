@@ -5,15 +5,17 @@
 //! nothing pass but line feeds, so that it moves no cursor and turns no text. Only [`Lines`] and
 //! the labels of errors and remarks bring codes for colours, where [`Screen`] has them.
 
-use std::io::{self, Write};
+use std::io::{self, IsTerminal, Write};
 use std::path::Path;
 
 use anstream::AutoStream;
+use anstream::adapter::strip_str;
 use anstyle::{AnsiColor, Style};
 use clap::error::{ContextKind, ContextValue};
+use unicode_width::UnicodeWidthStr;
 
 use super::lines::Lines;
-use super::screen::Screen;
+use super::screen::{Screen, size_out};
 use super::wrap::wrapped;
 use crate::error::{Error, Problem, Result, why};
 use crate::shown::{shown, shown_in_json, shown_lines};
@@ -37,6 +39,113 @@ pub fn print(text: &str) -> Result<()> {
 /// As [`print()`].
 pub fn print_lines(lines: &Lines) -> Result<()> {
     write_out(&mut AutoStream::auto(io::stdout().lock()), lines.text())
+}
+
+/// Prints lines for a screen to standard output; whether somebody still reads it.
+///
+/// # Errors
+/// As [`print()`].
+pub fn print_while_read(lines: &Lines) -> Result<bool> {
+    let mut out = AutoStream::auto(io::stdout().lock());
+    match out
+        .write_all(lines.text().as_bytes())
+        .and_then(|()| out.flush())
+    {
+        Err(error) if error.kind() == io::ErrorKind::BrokenPipe => Ok(false),
+        Err(error) => Err(not_written(&error)),
+        Ok(()) => Ok(true),
+    }
+}
+
+/// A terminal that is drawn on in place. What stood on it before comes back in the end.
+pub struct Canvas {
+    /// What was drawn last, and for which size.
+    drawn: (String, Option<(usize, usize)>),
+}
+
+/// Codes of ECMA-48 and xterm: to the other screen and back, without a cursor and with it.
+const OPEN: &str = "\u{1b}[?1049h\u{1b}[?25l";
+const CLOSE: &str = "\u{1b}[?25h\u{1b}[?1049l";
+/// To the first column of the first line; what is behind the cursor on its line, and below.
+const HOME: &str = "\u{1b}[H";
+const CLEAR_LINE: &str = "\u{1b}[K";
+const CLEAR_BELOW: &str = "\u{1b}[J";
+
+impl Canvas {
+    /// Takes the terminal over; `None` where standard output is none that can be drawn on.
+    ///
+    /// # Errors
+    /// As [`print()`].
+    pub fn open() -> Result<Option<Canvas>> {
+        let is_dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
+        if is_dumb || !io::stdout().is_terminal() {
+            return Ok(None);
+        }
+        let canvas = Canvas {
+            drawn: (String::new(), None),
+        };
+        raw(OPEN)?;
+        Ok(Some(canvas))
+    }
+
+    /// Draws lines from the first one on, as many as the terminal has room for.
+    ///
+    /// # Errors
+    /// As [`print()`].
+    pub fn draw(&mut self, lines: &Lines) -> Result<()> {
+        let size = size_out();
+        if self.drawn.1 == size && self.drawn.0 == lines.text() {
+            return Ok(());
+        }
+        let kept = lines_within(lines.text(), size);
+        let kept: Vec<String> = kept
+            .into_iter()
+            .map(|line| format!("{line}{CLEAR_LINE}"))
+            .collect();
+        raw(&format!("{HOME}{}{CLEAR_BELOW}", kept.join("\r\n")))?;
+        self.drawn = (lines.text().to_owned(), size);
+        Ok(())
+    }
+
+    /// Whether the terminal has another size than when it was drawn on.
+    pub fn has_other_size(&self) -> bool {
+        size_out() != self.drawn.1
+    }
+
+    /// Sounds the bell.
+    ///
+    /// # Errors
+    /// As [`print()`].
+    pub fn sound(&mut self) -> Result<()> {
+        raw("\u{7}")
+    }
+}
+
+impl Drop for Canvas {
+    fn drop(&mut self) {
+        // The terminal may be gone; there is nobody left to tell.
+        let _terminal_gone = raw(CLOSE);
+    }
+}
+
+/// Writes to the terminal as it is; a terminal of Windows is told before to obey codes.
+fn raw(text: &str) -> Result<()> {
+    write_out(&mut AutoStream::always_ansi(io::stdout().lock()), text)
+}
+
+/// The first lines of a text that a terminal of so many columns and lines has room for, where
+/// it breaks lines that are longer than it is wide.
+fn lines_within(text: &str, size: Option<(usize, usize)>) -> Vec<&str> {
+    let Some((columns, most)) = size.filter(|(columns, lines)| *columns > 0 && *lines > 0) else {
+        return text.lines().collect();
+    };
+    let mut taken = 0;
+    let fits = |line: &&str| {
+        let width = strip_str(line).to_string().width();
+        taken += width.div_ceil(columns).max(1);
+        taken <= most
+    };
+    text.lines().take_while(fits).collect()
 }
 
 /// Prints sentences to standard output, each on lines of its own.
@@ -69,15 +178,17 @@ pub fn print_own(text: &str) -> Result<()> {
 
 fn write_out(out: &mut impl Write, text: &str) -> Result<()> {
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
-            let problem = Problem::at(
-                Path::new("standard output"),
-                format!("cannot be written: {}", why(&error)),
-            );
-            Err(Error::Usage(problem.hint("print to another place").into()))
-        }
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => Err(not_written(&error)),
         _ => Ok(()),
     }
+}
+
+fn not_written(error: &io::Error) -> Error {
+    let problem = Problem::at(
+        Path::new("standard output"),
+        format!("cannot be written: {}", why(error)),
+    );
+    Error::Usage(problem.hint("print to another place").into())
 }
 
 /// Prints an error to standard error.
@@ -196,6 +307,21 @@ mod tests {
     #[test]
     fn a_line_forges_no_other() {
         assert_eq!(line("a\nerror: b"), "a\\nerror: b\n");
+    }
+
+    #[test]
+    fn as_many_lines_are_drawn_as_a_terminal_has_room_for() {
+        let text = "\u{1b}[1mone\u{1b}[0m\n23456\n7\n";
+        assert_eq!(lines_within(text, None).len(), 3);
+        for (size, expected) in [
+            ((80, 24), 3),
+            ((80, 2), 2),
+            ((4, 3), 2),
+            ((4, 4), 3),
+            ((0, 0), 3),
+        ] {
+            assert_eq!(lines_within(text, Some(size)).len(), expected, "{size:?}");
+        }
     }
 
     #[test]

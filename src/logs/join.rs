@@ -10,7 +10,7 @@ use super::account::Account;
 use super::notice::LogNotice;
 use super::quantity::{Quantity, Role};
 use super::quote::quoted;
-use super::read::{FileLog, read_file};
+use super::read::{FileLog, read_bytes, read_file, read_start};
 use super::readings::Readings;
 use super::request::Request;
 use super::search::is_header_of;
@@ -40,6 +40,17 @@ pub struct Log {
     pub notices: Vec<LogNotice>,
 }
 
+/// What is read of a file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Part {
+    /// All of it.
+    Whole,
+    /// So many bytes from its start: of a log that grows, up to its last whole line.
+    Start(u64),
+    /// These bytes in place of it: of a long log that grows, its head and what is new.
+    Bytes(Vec<u8>),
+}
+
 /// Reads the logs of all runs, in the order of the campaign file; one that several runs
 /// name is read once.
 ///
@@ -47,15 +58,8 @@ pub struct Log {
 /// [`Error::Input`] with the problems of all logs together; [`Error::Campaign`] for a
 /// calibration of a column that no log has.
 pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
-    let mut shelf = Shelf {
-        runs: &campaign.runs,
-        site: &campaign.site,
-        instruments: &campaign.instruments,
-        calibrations: &campaign.calibrations,
-        read: Vec::new(),
-        calibrated: BTreeSet::new(),
-        columns: BTreeSet::new(),
-    };
+    let whole = |_: &Path| Part::Whole;
+    let mut shelf = Shelf::new(campaign, &whole);
     let mut logs = Vec::new();
     let mut problems = Problems::default();
     for run in &campaign.runs {
@@ -72,8 +76,39 @@ pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
     Ok(logs)
 }
 
+/// Reads the logs of all runs while some of them may not be there yet: of each run its log or
+/// why it cannot be read, in the order of the campaign file. `part` says what is read of a file.
+///
+/// # Errors
+/// As [`read_logs`] for a calibration of a column that no log has, where all of them were read.
+pub fn read_each_log(
+    campaign: &Campaign,
+    part: &dyn Fn(&Path) -> Part,
+) -> Result<Vec<Result<Log>>> {
+    let mut shelf = Shelf::new(campaign, part);
+    let runs = campaign.runs.iter();
+    let logs: Vec<Result<Log>> = runs.map(|run| shelf.read_run(run)).collect();
+    if logs.iter().all(Result::is_ok) {
+        shelf.check_calibrations(campaign.file_of("calibration"))?;
+    }
+    Ok(logs)
+}
+
+/// Reads the logs of one run of a campaign, one of `campaign.runs`.
+///
+/// # Errors
+/// [`Error::Input`] for what cannot be read.
+pub fn read_log_of(
+    campaign: &Campaign,
+    run: &RunPlan,
+    part: &dyn Fn(&Path) -> Part,
+) -> Result<Log> {
+    Shelf::new(campaign, part).read_run(run)
+}
+
 /// Logs that have been read, for the runs that name them again.
 struct Shelf<'c> {
+    part: &'c dyn Fn(&Path) -> Part,
     runs: &'c [RunPlan],
     site: &'c Site,
     instruments: &'c Instruments,
@@ -97,7 +132,20 @@ struct Shelved {
     log: Rc<FileLog>,
 }
 
-impl Shelf<'_> {
+impl<'c> Shelf<'c> {
+    fn new(campaign: &'c Campaign, part: &'c dyn Fn(&Path) -> Part) -> Self {
+        Shelf {
+            part,
+            runs: &campaign.runs,
+            site: &campaign.site,
+            instruments: &campaign.instruments,
+            calibrations: &campaign.calibrations,
+            read: Vec::new(),
+            calibrated: BTreeSet::new(),
+            columns: BTreeSet::new(),
+        }
+    }
+
     fn read_run(&mut self, run: &RunPlan) -> Result<Log> {
         let role = match run.weather {
             None => Role::Whole,
@@ -204,7 +252,11 @@ impl Shelf<'_> {
             plane: self.instruments.irradiance_plane,
             vessel_water_kg: file.vessel_water_kg,
         };
-        read_file(file.path, file.name, &request)
+        match (self.part)(file.path) {
+            Part::Whole => read_file(file.path, file.name, &request),
+            Part::Start(length) => read_start(file.path, file.name, length, &request),
+            Part::Bytes(bytes) => read_bytes(file.path, file.name, &bytes, &request),
+        }
     }
 
     fn check_calibrations(&self, file: &Path) -> Result<()> {

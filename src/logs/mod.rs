@@ -48,6 +48,6 @@ pub mod times;
 pub mod unnamed;
 pub mod walk;
 
-pub use join::{Log, read_logs};
+pub use join::{Log, Part, read_each_log, read_log_of, read_logs};
 pub use notice::LogNotice;
 pub use readings::{Readings, Series};

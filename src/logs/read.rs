@@ -95,6 +95,14 @@ pub fn read_file(path: &Path, name: &str, request: &Request<'_>) -> Result<FileL
     read_source(path, name, Source::Start(path, length), request)
 }
 
+/// Reads so many bytes of a log file from its start.
+///
+/// # Errors
+/// As [`read_file`].
+pub fn read_start(path: &Path, name: &str, length: u64, request: &Request<'_>) -> Result<FileLog> {
+    read_source(path, name, Source::Start(path, length), request)
+}
+
 /// Reads a log from its bytes.
 ///
 /// # Errors

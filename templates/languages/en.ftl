@@ -2503,3 +2503,78 @@ notice-long-run-other = { $log }: the readings span { $days } days, a run is one
 finding-no-water = no run of this campaign heats water, so there is nothing to rate
 finding-no-water-remedy = heat a weighed load of water for a rating; the other figures stand by themselves
 instrument-assumed = not stated; taken as that of the class { $class }: { $basis }
+
+## A test day while it runs, on the terminal
+
+# The first line: how it stands. It is read in the sun, so it is short.
+watch-waiting = Waiting for the first row of today
+watch-silent = No row for { $time }
+watch-over = The solar window has closed: no more intervals today
+# { $kind }: what is tested, a message that begins with kind-.
+watch-other-run = Being read: { $kind }
+watch-begins = An interval begins
+watch-no-run = Rows come, but they belong to no run
+# { $passed }, { $length }: minutes.
+watch-good = Good so far: { $passed } of { $length } min of this interval
+# { $faults }: one of the next two or several, or a message that begins with reason-.
+watch-at-risk = At risk: { $faults }
+watch-spoiled = This interval is spoiled: { $faults }
+# { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
+watch-at-least = { $what } { $found }, at least { $limit }
+watch-at-most = { $what } { $found }, at most { $limit }
+# Behind check-next: what to do.
+watch-next-start = aim, and start the logger
+watch-next-logger = look at the logger: power, cable, memory
+watch-next-tomorrow = stop for today
+watch-next-aim = aim now
+watch-next-no-run = see that the water rises, and look at start and end in campaign.toml
+watch-next-keep = leave it as it is
+watch-next-enough = it is enough: you can stop after this interval
+watch-next-cool-water = have cool water ready: the next interval gets too hot
+# { $remedy }: a message that begins with helps-.
+watch-next-spoiled = { $remedy }; the next interval begins at { $clock }
+# Labels, and what stands beside them.
+watch-vessel = vessel
+watch-above = { $difference } above the air (Td)
+watch-air = air { $air }
+watch-irradiance = { $irradiance } W/m²
+watch-wind = wind { $wind }
+watch-spoils = spoils it
+watch-spoils-irradiance = irradiance under { $low } or over { $high } W/m²
+watch-spoils-wind = mean wind over { $most } (so far { $mean })
+watch-spoils-water = water over { $most }
+watch-today = today
+# { $all }: intervals of today, used or not.
+watch-gained = { $used } of { $all ->
+    [one] { $all } interval counts
+   *[other] { $all } intervals count
+}
+watch-missing = still missing: { $missing }
+watch-missing-nothing = enough already
+watch-aim = aim again
+watch-aim-not-stated = no times: acceptance_half_angle_deg is not stated
+watch-aim-always = all the time, by a drive
+watch-aim-due = now ({ $clock })
+watch-aim-done = no more today
+watch-at-in = at { $clock }, in { $time }
+watch-opens = opens at { $clock }, in { $time }
+watch-closes = closes at { $clock }, in { $time }
+watch-closed = closed at { $clock }
+# { $said }: what check says; { $level }: one of those that begin with level-.
+watch-so-far = { $level }: { $said } (rows up to { $clock })
+watch-so-far-no-row = { $level }: { $said }
+watch-time = time
+watch-time-text = { $now }; newest row { $row }
+watch-seconds = { $seconds } s
+# What is not as it should be. { $what }: an error, in English.
+watch-log-missing = { $log } is not there yet
+watch-log-gone = { $log } is not there any more; what it held before is shown
+watch-not-read = cannot be used now: { $what }
+watch-campaign-not-read = the campaign file cannot be used now, the last good one counts: { $what }
+watch-line-not-ended = { $log }: its last line is not ended, and does not count yet
+watch-begun-anew = { $log } was written anew: only what stands in it now counts
+watch-none-later = lines came without a reading later than { $clock }: was the logger’s clock put back?
+watch-clock-jumped = the clock of the rows jumped by { $time }
+watch-clocks-apart = the clock of the rows and that of this computer differ by { $time }
+watch-caution = Never look into the focus or at the sun. Hot metal and steam burn: gloves. Turn the cooker from the sun before you reach in. Local codes and licensed practice come first.
+watch-caution-dry = A dry vessel gets far above 100 °C and burns at a touch. Never pour water into it while it is hot. Never look into the focus or at the sun; turn the cooker from it before you reach in. Local codes and licensed practice come first.

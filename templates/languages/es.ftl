@@ -2550,3 +2550,78 @@ notice-long-run-other = { $log }: las lecturas abarcan { $days } días, y una se
 finding-no-water = ninguna serie de esta campaña calienta agua, así que no hay nada que evaluar
 finding-no-water-remedy = caliente una carga de agua de masa conocida para obtener un resultado; las demás cifras valen por sí mismas
 instrument-assumed = sin indicar; se toma la de la clase { $class }: { $basis }
+
+## A test day while it runs, on the terminal
+
+# The first line: how it stands. It is read in the sun, so it is short.
+watch-waiting = A la espera de la primera fila de hoy
+watch-silent = Sin filas desde hace { $time }
+watch-over = La ventana solar se ha cerrado: hoy no hay más intervalos
+# { $kind }: what is tested, a message that begins with kind-.
+watch-other-run = Se está midiendo: { $kind }
+watch-begins = Empieza un intervalo
+watch-no-run = Llegan filas, pero no son de ninguna serie
+# { $passed }, { $length }: minutes.
+watch-good = Bien por ahora: { $passed } de { $length } min de este intervalo
+# { $faults }: one of the next two or several, or a message that begins with reason-.
+watch-at-risk = En riesgo: { $faults }
+watch-spoiled = Este intervalo ya no sirve: { $faults }
+# { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
+watch-at-least = { $what } { $found }, al menos { $limit }
+watch-at-most = { $what } { $found }, como máximo { $limit }
+# Behind check-next: what to do.
+watch-next-start = oriente la cocina y ponga en marcha el registrador
+watch-next-logger = revise el registrador: alimentación, cable, memoria
+watch-next-tomorrow = termine por hoy
+watch-next-aim = oriente ahora
+watch-next-no-run = compruebe que el agua se calienta, y revise start y end en campaign.toml
+watch-next-keep = déjela como está
+watch-next-enough = ya basta: puede terminar después de este intervalo
+watch-next-cool-water = tenga lista agua fría: el próximo intervalo se calentará demasiado
+# { $remedy }: a message that begins with helps-.
+watch-next-spoiled = { $remedy }; el próximo intervalo empieza a las { $clock }
+# Labels, and what stands beside them.
+watch-vessel = recipiente
+watch-above = { $difference } sobre el aire (Td)
+watch-air = aire { $air }
+watch-irradiance = { $irradiance } W/m²
+watch-wind = viento { $wind }
+watch-spoils = lo estropea
+watch-spoils-irradiance = irradiancia por debajo de { $low } o por encima de { $high } W/m²
+watch-spoils-wind = viento medio por encima de { $most } (por ahora { $mean })
+watch-spoils-water = agua por encima de { $most }
+watch-today = hoy
+# { $all }: intervals of today, used or not.
+watch-gained = { $used } de { $all ->
+    [one] { $all } intervalo cuenta
+   *[other] { $all } intervalos cuentan
+}
+watch-missing = aún faltan: { $missing }
+watch-missing-nothing = ya hay suficientes
+watch-aim = reorientar
+watch-aim-not-stated = sin horas: falta acceptance_half_angle_deg
+watch-aim-always = todo el tiempo, con un motor
+watch-aim-due = ahora ({ $clock })
+watch-aim-done = hoy ya no
+watch-at-in = a las { $clock }, en { $time }
+watch-opens = se abre a las { $clock }, en { $time }
+watch-closes = se cierra a las { $clock }, en { $time }
+watch-closed = se cerró a las { $clock }
+# { $said }: what check says; { $level }: one of those that begin with level-.
+watch-so-far = { $level }: { $said } (filas hasta las { $clock })
+watch-so-far-no-row = { $level }: { $said }
+watch-time = hora
+watch-time-text = { $now }; última fila { $row }
+watch-seconds = { $seconds } s
+# What is not as it should be. { $what }: an error, in English.
+watch-log-missing = { $log } aún no está
+watch-log-gone = { $log } ya no está; se muestra lo que contenía antes
+watch-not-read = no se puede usar ahora: { $what }
+watch-campaign-not-read = el archivo de la campaña no se puede usar ahora, vale el último bueno: { $what }
+watch-line-not-ended = { $log }: su última línea no está terminada y aún no cuenta
+watch-begun-anew = { $log } se escribió de nuevo: solo cuenta lo que contiene ahora
+watch-none-later = llegaron líneas sin ninguna lectura posterior a las { $clock }: ¿se atrasó el reloj del registrador?
+watch-clock-jumped = el reloj de las filas saltó { $time }
+watch-clocks-apart = el reloj de las filas y el de este ordenador difieren en { $time }
+watch-caution = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes. Aparte la cocina del sol antes de meter la mano. Las normas locales y la práctica de los profesionales habilitados prevalecen.
+watch-caution-dry = Un recipiente vacío supera con mucho los 100 °C y quema al tocarlo. Nunca eche agua en él mientras está caliente. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano. Las normas locales y la práctica de los profesionales habilitados prevalecen.

@@ -2580,3 +2580,78 @@ notice-long-run-other = { $log } : les relevés s’étendent sur { $days } jou
 finding-no-water = aucune série de cette campagne ne chauffe de l’eau, il n’y a donc pas de résultat à calculer
 finding-no-water-remedy = chauffer une charge d’eau pesée pour obtenir un résultat ; les autres chiffres valent par eux-mêmes
 instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
+
+## A test day while it runs, on the terminal
+
+# The first line: how it stands. It is read in the sun, so it is short.
+watch-waiting = En attente de la première ligne d’aujourd’hui
+watch-silent = Aucune ligne depuis { $time }
+watch-over = La fenêtre solaire est fermée : plus d’intervalle aujourd’hui
+# { $kind }: what is tested, a message that begins with kind-.
+watch-other-run = Mesure en cours : { $kind }
+watch-begins = Un intervalle commence
+watch-no-run = Des lignes viennent, mais d’aucune série
+# { $passed }, { $length }: minutes.
+watch-good = Bon jusqu’ici : { $passed } min sur { $length } de cet intervalle
+# { $faults }: one of the next two or several, or a message that begins with reason-.
+watch-at-risk = Menacé : { $faults }
+watch-spoiled = Cet intervalle est perdu : { $faults }
+# { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
+watch-at-least = { $what } { $found }, au moins { $limit }
+watch-at-most = { $what } { $found }, au plus { $limit }
+# Behind check-next: what to do.
+watch-next-start = orienter, et mettre l’enregistreur en marche
+watch-next-logger = voir l’enregistreur : alimentation, câble, mémoire
+watch-next-tomorrow = arrêter pour aujourd’hui
+watch-next-aim = orienter maintenant
+watch-next-no-run = vérifier que l’eau chauffe, et voir start et end dans campaign.toml
+watch-next-keep = laisser tel quel
+watch-next-enough = c’est assez : vous pouvez arrêter après cet intervalle
+watch-next-cool-water = préparer de l’eau froide : l’intervalle suivant sera trop chaud
+# { $remedy }: a message that begins with helps-.
+watch-next-spoiled = { $remedy } ; l’intervalle suivant commence à { $clock }
+# Labels, and what stands beside them.
+watch-vessel = récipient
+watch-above = { $difference } au-dessus de l’air (Td)
+watch-air = air { $air }
+watch-irradiance = { $irradiance } W/m²
+watch-wind = vent { $wind }
+watch-spoils = le perdrait
+watch-spoils-irradiance = irradiance sous { $low } ou au-dessus de { $high } W/m²
+watch-spoils-wind = vent moyen au-dessus de { $most } (jusqu’ici { $mean })
+watch-spoils-water = eau au-dessus de { $most }
+watch-today = aujourd’hui
+# { $all }: intervals of today, used or not.
+watch-gained = { $used } sur { $all ->
+    [one] { $all } intervalle compte
+   *[other] { $all } intervalles comptent
+}
+watch-missing = il manque encore : { $missing }
+watch-missing-nothing = c’est assez
+watch-aim = réorienter
+watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué
+watch-aim-always = en continu, par un moteur
+watch-aim-due = maintenant ({ $clock })
+watch-aim-done = plus aujourd’hui
+watch-at-in = à { $clock }, dans { $time }
+watch-opens = s’ouvre à { $clock }, dans { $time }
+watch-closes = se ferme à { $clock }, dans { $time }
+watch-closed = fermée depuis { $clock }
+# { $said }: what check says; { $level }: one of those that begin with level-.
+watch-so-far = { $level } : { $said } (lignes jusqu’à { $clock })
+watch-so-far-no-row = { $level } : { $said }
+watch-time = heure
+watch-time-text = { $now } ; dernière ligne { $row }
+watch-seconds = { $seconds } s
+# What is not as it should be. { $what }: an error, in English.
+watch-log-missing = { $log } n’est pas encore là
+watch-log-gone = { $log } n’est plus là ; ce qu’il contenait avant est montré
+watch-not-read = inutilisable pour l’instant : { $what }
+watch-campaign-not-read = le fichier de campagne est inutilisable pour l’instant, le dernier bon compte : { $what }
+watch-line-not-ended = { $log } : sa dernière ligne n’est pas finie, et ne compte pas encore
+watch-begun-anew = { $log } a été réécrit : seul compte ce qui s’y trouve maintenant
+watch-none-later = des lignes sont venues sans relevé postérieur à { $clock } : l’horloge de l’enregistreur a-t-elle été reculée ?
+watch-clock-jumped = l’horloge des lignes a sauté de { $time }
+watch-clocks-apart = l’horloge des lignes et celle de cet ordinateur diffèrent de { $time }
+watch-caution = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants. Détournez le cuiseur du soleil avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+watch-caution-dry = Un récipient sec dépasse de loin 100 °C et brûle dès qu’on le touche. N’y versez jamais d’eau tant qu’il est chaud. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.

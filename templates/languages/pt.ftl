@@ -2546,3 +2546,78 @@ notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma séri
 finding-no-water = nenhuma série desta campanha aquece água, portanto não há nada a avaliar
 finding-no-water-remedy = aqueça uma carga pesada na balança para obter um resultado; os outros números valem por si
 instrument-assumed = sem indicação; tomada como a da classe { $class }: { $basis }
+
+## A test day while it runs, on the terminal
+
+# The first line: how it stands. It is read in the sun, so it is short.
+watch-waiting = À espera da primeira linha de hoje
+watch-silent = Sem linhas há { $time }
+watch-over = A janela solar fechou: hoje não há mais intervalos
+# { $kind }: what is tested, a message that begins with kind-.
+watch-other-run = Em medição: { $kind }
+watch-begins = Um intervalo começa
+watch-no-run = Chegam linhas, mas de nenhuma série
+# { $passed }, { $length }: minutes.
+watch-good = Bom até agora: { $passed } de { $length } min deste intervalo
+# { $faults }: one of the next two or several, or a message that begins with reason-.
+watch-at-risk = Em risco: { $faults }
+watch-spoiled = Este intervalo está perdido: { $faults }
+# { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
+watch-at-least = { $what } { $found }, pelo menos { $limit }
+watch-at-most = { $what } { $found }, no máximo { $limit }
+# Behind check-next: what to do.
+watch-next-start = oriente o fogão e ligue o registrador
+watch-next-logger = veja o registrador: energia, cabo, memória
+watch-next-tomorrow = encerre por hoje
+watch-next-aim = oriente agora
+watch-next-no-run = veja se a água aquece, e confira start e end em campaign.toml
+watch-next-keep = deixe como está
+watch-next-enough = já basta: pode encerrar depois deste intervalo
+watch-next-cool-water = tenha água fria pronta: o próximo intervalo ficará quente demais
+# { $remedy }: a message that begins with helps-.
+watch-next-spoiled = { $remedy }; o próximo intervalo começa às { $clock }
+# Labels, and what stands beside them.
+watch-vessel = recipiente
+watch-above = { $difference } acima do ar (Td)
+watch-air = ar { $air }
+watch-irradiance = { $irradiance } W/m²
+watch-wind = vento { $wind }
+watch-spoils = estraga-o
+watch-spoils-irradiance = irradiância abaixo de { $low } ou acima de { $high } W/m²
+watch-spoils-wind = vento médio acima de { $most } (até agora { $mean })
+watch-spoils-water = água acima de { $most }
+watch-today = hoje
+# { $all }: intervals of today, used or not.
+watch-gained = { $used } de { $all ->
+    [one] { $all } intervalo conta
+   *[other] { $all } intervalos contam
+}
+watch-missing = ainda falta: { $missing }
+watch-missing-nothing = já é suficiente
+watch-aim = reorientar
+watch-aim-not-stated = sem horários: falta acceptance_half_angle_deg
+watch-aim-always = o tempo todo, por um motor
+watch-aim-due = agora ({ $clock })
+watch-aim-done = hoje não mais
+watch-at-in = às { $clock }, em { $time }
+watch-opens = abre às { $clock }, em { $time }
+watch-closes = fecha às { $clock }, em { $time }
+watch-closed = fechou às { $clock }
+# { $said }: what check says; { $level }: one of those that begin with level-.
+watch-so-far = { $level }: { $said } (linhas até { $clock })
+watch-so-far-no-row = { $level }: { $said }
+watch-time = hora
+watch-time-text = { $now }; última linha { $row }
+watch-seconds = { $seconds } s
+# What is not as it should be. { $what }: an error, in English.
+watch-log-missing = { $log } ainda não está lá
+watch-log-gone = { $log } não está mais lá; mostra-se o que continha antes
+watch-not-read = não pode ser usado agora: { $what }
+watch-campaign-not-read = o arquivo da campanha não pode ser usado agora, vale o último bom: { $what }
+watch-line-not-ended = { $log }: sua última linha não terminou e ainda não conta
+watch-begun-anew = { $log } foi escrito de novo: só conta o que está nele agora
+watch-none-later = vieram linhas sem leitura posterior a { $clock }: o relógio do registrador foi atrasado?
+watch-clock-jumped = o relógio das linhas saltou { $time }
+watch-clocks-apart = o relógio das linhas e o deste computador diferem em { $time }
+watch-caution = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas. Vire o fogão para longe do sol antes de pôr as mãos nele. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+watch-caution-dry = Um recipiente seco passa muito de 100 °C e queima ao toque. Nunca jogue água nele enquanto está quente. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de pôr as mãos nele. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.

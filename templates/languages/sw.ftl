@@ -2584,3 +2584,78 @@ notice-long-run-other = { $log }: vipimo vinachukua siku { $days }, duru ni jari
 finding-no-water = hakuna duru ya kampeni hii inayopasha maji, kwa hiyo hakuna cha kutathmini
 finding-no-water-remedy = pasha mzigo wa maji uliopimwa kwa mizani ili kupata tathmini; namba nyingine zinajitegemea
 instrument-assumed = bila kutajwa; limekisiwa daraja { $class }: { $basis }
+
+## A test day while it runs, on the terminal
+
+# The first line: how it stands. It is read in the sun, so it is short.
+watch-waiting = Inasubiriwa safu ya kwanza ya leo
+watch-silent = Hakuna safu kwa { $time }
+watch-over = Dirisha la jua limefungwa: hakuna vipindi zaidi leo
+# { $kind }: what is tested, a message that begins with kind-.
+watch-other-run = Inapimwa: { $kind }
+watch-begins = Kipindi kinaanza
+watch-no-run = Safu zinakuja, lakini si za duru yoyote
+# { $passed }, { $length }: minutes.
+watch-good = Vizuri hadi sasa: dakika { $passed } kati ya { $length } za kipindi hiki
+# { $faults }: one of the next two or several, or a message that begins with reason-.
+watch-at-risk = Hatarini: { $faults }
+watch-spoiled = Kipindi hiki kimeharibika: { $faults }
+# { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
+watch-at-least = { $what } { $found }, angalau { $limit }
+watch-at-most = { $what } { $found }, isizidi { $limit }
+# Behind check-next: what to do.
+watch-next-start = elekeza jiko, na washa kirekodi
+watch-next-logger = angalia kirekodi: umeme, waya, kumbukumbu
+watch-next-tomorrow = maliza kwa leo
+watch-next-aim = elekeza sasa
+watch-next-no-run = hakikisha maji yanapanda joto, na angalia start na end katika campaign.toml
+watch-next-keep = acha kama lilivyo
+watch-next-enough = inatosha: unaweza kumaliza baada ya kipindi hiki
+watch-next-cool-water = andaa maji baridi: kipindi kijacho kitakuwa na moto mno
+# { $remedy }: a message that begins with helps-.
+watch-next-spoiled = { $remedy }; kipindi kijacho kinaanza { $clock }
+# Labels, and what stands beside them.
+watch-vessel = chombo
+watch-above = { $difference } juu ya hewa (Td)
+watch-air = hewa { $air }
+watch-irradiance = { $irradiance } W/m²
+watch-wind = upepo { $wind }
+watch-spoils = kinaharibiwa na
+watch-spoils-irradiance = mnururisho chini ya { $low } au juu ya { $high } W/m²
+watch-spoils-wind = wastani wa upepo juu ya { $most } (hadi sasa { $mean })
+watch-spoils-water = maji juu ya { $most }
+watch-today = leo
+# { $all }: intervals of today, used or not.
+watch-gained = { $all ->
+    [one] vinahesabika { $used } kati ya kipindi { $all }
+   *[other] vinahesabika { $used } kati ya vipindi { $all }
+}
+watch-missing = bado vinahitajika: { $missing }
+watch-missing-nothing = tayari vinatosha
+watch-aim = kuelekeza tena
+watch-aim-not-stated = hakuna saa: acceptance_half_angle_deg haijatajwa
+watch-aim-always = muda wote, kwa mota
+watch-aim-due = sasa ({ $clock })
+watch-aim-done = si tena leo
+watch-at-in = saa { $clock }, baada ya { $time }
+watch-opens = linafunguka saa { $clock }, baada ya { $time }
+watch-closes = linafungwa saa { $clock }, baada ya { $time }
+watch-closed = lilifungwa saa { $clock }
+# { $said }: what check says; { $level }: one of those that begin with level-.
+watch-so-far = { $level }: { $said } (safu hadi { $clock })
+watch-so-far-no-row = { $level }: { $said }
+watch-time = saa
+watch-time-text = { $now }; safu ya mwisho { $row }
+watch-seconds = { $seconds } s
+# What is not as it should be. { $what }: an error, in English.
+watch-log-missing = { $log } haipo bado
+watch-log-gone = { $log } haipo tena; inaonyeshwa iliyokuwa nayo kabla
+watch-not-read = haiwezi kutumika sasa: { $what }
+watch-campaign-not-read = faili ya kampeni haiwezi kutumika sasa, ya mwisho iliyo nzuri inahesabika: { $what }
+watch-line-not-ended = { $log }: mstari wake wa mwisho haujakamilika, na bado hauhesabiki
+watch-begun-anew = { $log } imeandikwa upya: kinachohesabika ni kilichomo sasa tu
+watch-none-later = mistari imekuja bila kipimo cha baada ya { $clock }: je, saa ya kirekodi imerudishwa nyuma?
+watch-clock-jumped = saa ya safu imeruka kwa { $time }
+watch-clocks-apart = saa ya safu na ya kompyuta hii zinatofautiana kwa { $time }
+watch-caution = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu. Geuza jiko mbali na jua kabla ya kuingiza mkono. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+watch-caution-dry = Chombo kikavu hupata joto la juu sana kuliko 100 °C na huunguza kwa kuguswa. Usimwage kamwe maji ndani yake kikiwa na moto. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.

@@ -168,6 +168,13 @@ mod planning {
     mod plan;
 }
 
+/// A test day that is watched.
+mod watch {
+    mod day;
+    mod so_far;
+    mod survived;
+}
+
 /// The report: its words, its PDF, its web page, its tables.
 mod report {
     mod campaigns;

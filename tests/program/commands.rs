@@ -502,6 +502,7 @@ fn help_of_the_program_and_of_each_command_shows_an_example_and_the_exit_codes()
         "check",
         "compare",
         "new",
+        "watch",
         "enter",
         "completions",
         "manual",
@@ -561,7 +562,15 @@ fn completions_of_each_shell_know_commands_and_options() {
     let bench = Bench::empty();
     for shell in ["bash", "zsh", "fish"] {
         let ended = bench.run(&["completions", shell]).exits(0);
-        let ended = ended.prints(&["simmerline", "report", "check", "strict", "quiet"]);
+        let ended = ended.prints(&[
+            "simmerline",
+            "report",
+            "check",
+            "strict",
+            "quiet",
+            "watch",
+            "sound",
+        ]);
         assert_eq!(ended.err, "");
     }
 }
@@ -573,6 +582,8 @@ fn the_manual_page_has_every_command_and_the_exit_codes() {
         ".TH",
         "report",
         "check",
+        "watch",
+        "once",
         "completions",
         "strict",
         "Exit codes",

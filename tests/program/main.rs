@@ -48,3 +48,6 @@ mod shared;
 mod tables;
 #[cfg(unix)]
 mod typist;
+mod watch;
+#[cfg(unix)]
+mod watch_terminal;

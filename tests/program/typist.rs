@@ -123,6 +123,27 @@ impl Typist {
         self
     }
 
+    /// Sends a signal to the program, by its name without SIG. The terminal is nobody's session
+    /// here, so that its keys send none.
+    pub fn signal(&mut self, name: &str) -> &mut Self {
+        let command = format!("kill -{name} {}", self.child.id());
+        let status = Command::new("sh").args(["-c", &command]).status().unwrap();
+        assert!(status.success(), "{command}");
+        self
+    }
+
+    /// Makes the terminal as wide as so many columns, and as high as so many lines.
+    pub fn resize(&mut self, columns: u16, lines: u16) -> &mut Self {
+        let size = Winsize {
+            ws_row: lines,
+            ws_col: columns,
+            ws_xpixel: 0,
+            ws_ypixel: 0,
+        };
+        tcsetwinsize(&self.keyboard, size).unwrap();
+        self
+    }
+
     /// Waits for the end of the program: its exit code.
     pub fn code(mut self) -> i32 {
         self.end()

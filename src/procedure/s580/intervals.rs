@@ -224,43 +224,87 @@ pub fn measure_intervals(
     site: &Site,
     length: IntervalLength,
 ) -> Vec<Measured> {
-    let water = &readings.water_c;
-    let measure = |(start, end): (usize, usize)| {
-        let span = TimeSpan {
-            from_us: water.time_us[start],
-            to_us: water.time_us[end],
-        };
-        let (water_start_c, water_end_c) = (water.value[start], water.value[end]);
-        let duration_s = seconds_between(span.from_us, span.to_us);
-        let over = |series: &Option<Series>| {
-            let series = series.as_ref();
-            series.and_then(|series| summarise(series, span))
-        };
-        let water =
-            summarise(water, span).expect("both boundaries of an interval are water readings");
-        let (ambient, irradiance) = (over(&readings.ambient_c), over(&readings.irradiance_w_m2));
-        let cooking_power_w = cooking_power_w(water_kg, water_start_c, water_end_c, duration_s);
-        Measured {
-            span,
-            duration_s,
-            water_start_c,
-            water_end_c,
-            water,
-            ambient,
-            irradiance,
-            wind: over(&readings.wind_m_s),
-            solar_start_h: solar_h(span.from_us, site),
-            solar_end_h: solar_h(span.to_us, site),
-            cooking_power_w,
-            standardised_power_w: irradiance
-                .and_then(|irradiance| standardised_power_w(cooking_power_w, irradiance.mean)),
-            difference_k: ambient.map(|ambient| water.mean - ambient.mean),
-        }
-    };
-    chain(&water.time_us, length)
+    chain(&readings.water_c.time_us, length)
         .into_iter()
-        .map(measure)
+        .map(|ends| measure(readings, water_kg, site, ends))
         .collect()
+}
+
+/// What was measured from one water reading to another, given by their places.
+fn measure(
+    readings: &Readings,
+    water_kg: f64,
+    site: &Site,
+    (start, end): (usize, usize),
+) -> Measured {
+    let water = &readings.water_c;
+    let span = TimeSpan {
+        from_us: water.time_us[start],
+        to_us: water.time_us[end],
+    };
+    let (water_start_c, water_end_c) = (water.value[start], water.value[end]);
+    let duration_s = seconds_between(span.from_us, span.to_us);
+    let over = |series: &Option<Series>| {
+        let series = series.as_ref();
+        series.and_then(|series| summarise(series, span))
+    };
+    let water = summarise(water, span).expect("both boundaries of an interval are water readings");
+    let (ambient, irradiance) = (over(&readings.ambient_c), over(&readings.irradiance_w_m2));
+    let cooking_power_w = cooking_power_w(water_kg, water_start_c, water_end_c, duration_s);
+    Measured {
+        span,
+        duration_s,
+        water_start_c,
+        water_end_c,
+        water,
+        ambient,
+        irradiance,
+        wind: over(&readings.wind_m_s),
+        solar_start_h: solar_h(span.from_us, site),
+        solar_end_h: solar_h(span.to_us, site),
+        cooking_power_w,
+        standardised_power_w: irradiance
+            .and_then(|irradiance| standardised_power_w(cooking_power_w, irradiance.mean)),
+        difference_k: ambient.map(|ambient| water.mean - ambient.mean),
+    }
+}
+
+/// Where a run stands whose log still grows.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Growing {
+    /// How many of the intervals of [`chain`] no further reading can change.
+    pub settled: usize,
+    /// From the start of the interval that runs now to the last water reading; `None` before a
+    /// second one.
+    pub so_far: Option<Measured>,
+}
+
+/// The interval that runs now. One whose last reading is the last of all is still running until it
+/// has its length: a later reading may lie nearer to that.
+pub fn measure_growing(
+    readings: &Readings,
+    water_kg: f64,
+    site: &Site,
+    length: IntervalLength,
+) -> Growing {
+    let times = &readings.water_c.time_us;
+    let mut ends = chain(times, length);
+    let last = times.len().saturating_sub(1);
+    let is_open =
+        |&(start, end): &(usize, usize)| end == last && times[end] - times[start] < length.aim_us();
+    if ends.last().is_some_and(is_open) {
+        ends.pop();
+    }
+    let (_, longest_us) = length.ends_us();
+    let mut start = ends.last().map_or(0, |&(_, end)| end);
+    // Where a hole is longer than an interval, the chain goes on behind it.
+    while start < last && times[last] - times[start] > longest_us {
+        start += 1;
+    }
+    Growing {
+        settled: ends.len(),
+        so_far: (start < last).then(|| measure(readings, water_kg, site, (start, last))),
+    }
 }
 
 /// Stretches longer than an interval's end may wander that no interval covers.

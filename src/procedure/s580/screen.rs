@@ -145,7 +145,7 @@ pub fn screen_run(
 }
 
 /// What the practice says of one interval, with every reason.
-fn screen(interval: &Measured, run: &Run, limits: &Limits, around: Surroundings) -> Verdict {
+pub fn screen(interval: &Measured, run: &Run, limits: &Limits, around: Surroundings) -> Verdict {
     let cloudless = run.cloudless.as_ref();
     let is_clouded =
         cloudless.is_some_and(|spans| !spans.iter().any(|span| span.holds(interval.span)));
