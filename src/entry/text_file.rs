@@ -142,7 +142,11 @@ fn read_line(
         Ok(typed) if typed.time.is_none() => (typed.cells, false),
         refused => match (read_free(form, rest), refused) {
             (Ok(cells), _) => (cells, true),
-            (Err(_), Err(refusal)) | (Err(refusal), Ok(_)) => return Err(refusal),
+            // What begins with a number is written as on a field sheet.
+            (Err(_), Err(refusal)) if rest.starts_with(|c: char| c.is_ascii_digit()) => {
+                return Err(refusal);
+            }
+            (Err(refusal), _) => return Err(refusal),
         },
     };
     cells.air = cells.air.or_else(|| of_all.air.clone());

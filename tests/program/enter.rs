@@ -495,3 +495,94 @@ mod where_writing_is_forbidden {
         assert_eq!(bench.names("mallee"), ["2026-11-03.csv", "campaign.toml"]);
     }
 }
+
+/// Notes of an oven dial in an empty pot.
+const DRY_NOTES: &str = "# invented\nair 26 C\n10:20 60C sunny\n10:35 95C\n10:50 moved it, 120C\n\
+                         11:05 135\n11:20 141 C\n";
+
+#[test]
+fn notes_of_a_pot_hotter_than_water_are_a_dry_run() {
+    let bench = bench("");
+    bench.write("notes.txt", DRY_NOTES);
+    let ended = bench.run(&[&ENTER[..], &["--from", "notes.txt"]].concat());
+    ended.exits(0).says(&[
+        "note: notes.txt: taken as a run of the dry, empty vessel: water gets no hotter than it boils",
+    ]);
+    let log = bench.read(LOG);
+    assert!(log.contains("time,dry vessel (°C),air (°C)"), "{log}");
+    assert!(log.contains("2026-11-03 10:50,120,26,,,,moved it"), "{log}");
+    let file = bench.read("mallee/campaign.toml");
+    assert!(file.contains("kind = \"dry\""), "{file}");
+    // Said to have held water, it is refused, and nothing changes.
+    let before = bench.files("");
+    let asked = ["--from", "notes.txt", "--kind", "water", "--log", "b.csv"];
+    let ended = bench.run(&[&ENTER[..], &asked].concat()).exits(3);
+    ended.says(&["notes.txt:5: found water of 120 °C"]);
+    assert!(bench.files("") == before);
+}
+
+#[test]
+fn a_corrected_file_is_taken_again_and_the_older_lines_are_kept() {
+    let bench = bench("");
+    let enter = |more: &[&str]| bench.run(&[&ENTER[..], &["--from", "notes.txt"], more].concat());
+    bench.write(
+        "notes.txt",
+        "air 26\n10:20 31\n10:30 moved it, 36\n10:40 14\n",
+    );
+    enter(&[]).exits(0);
+    let first = bench.read(LOG);
+    bench.write(
+        "notes.txt",
+        "air 26\n10:20 31\n10:30 moved it, 36\n10:40 41\n",
+    );
+    enter(&[]).exits(2).says(&["is there already", "--again"]);
+    assert_eq!(bench.read(LOG), first);
+    enter(&["--again"])
+        .exits(0)
+        .says(&["mallee/2026-11-03.csv.before"]);
+    assert!(bench.read(LOG).contains("10:40,41,26"));
+    assert_eq!(bench.read("mallee/2026-11-03.csv.before"), first);
+    // What nobody typed in is not written over.
+    bench.write(LOG, "time,water_c\n");
+    enter(&["--again"])
+        .exits(2)
+        .says(&["is no sheet that was typed in"]);
+    assert_eq!(bench.read(LOG), "time,water_c\n");
+}
+
+#[test]
+fn numbers_that_can_be_water_in_fahrenheit_alone_are_taken_for_that_and_it_is_said() {
+    let bench = bench("");
+    bench.write("notes.txt", "air 75\n10:20 88\n10:30 104\n10:40 121\n");
+    let ended = bench.run(&[&ENTER[..], &["--from", "notes.txt"]].concat());
+    ended
+        .exits(0)
+        .says(&["as °F they can be water, as °C they cannot"]);
+    assert!(bench.read(LOG).contains("time,water (°F),air (°F)"));
+}
+
+#[test]
+fn notes_that_cannot_be_placed_are_named_with_what_to_write() {
+    let bench = bench("");
+    for (notes, said) in [
+        ("November 4, 2026\n10:20 31\n", "say --date 2026-11-04"),
+        ("10:20 31\n36 at some time\n", "expected the time first"),
+        (
+            "10:20 31\n10:30 36 26 1 c 912 40 50 12\n10:20 40\n",
+            "expected a time after",
+        ),
+        ("10:20 l31\n", "found \"l31\""),
+        (
+            "10:20 31C\n10:30 88F\n",
+            "expected the water temperature in °C",
+        ),
+    ] {
+        bench.write("notes.txt", notes);
+        let before = bench.files("");
+        let ended = bench
+            .run(&[&ENTER[..], &["--from", "notes.txt"]].concat())
+            .exits(3);
+        ended.says(&[said, "\nhint: "]);
+        assert!(bench.files("") == before, "{notes}");
+    }
+}
