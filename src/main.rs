@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
 use simmerline::cli::{
-    check, collect, compare, enter, new, plan, report, shell, terminal, units, verify,
+    check, collect, compare, enter, manual, new, plan, report, shell, terminal, units, verify,
 };
 use simmerline::error::Result;
 
@@ -34,6 +34,6 @@ fn run(command: &Command) -> Result<u8> {
         Command::New(options) => new::run(options),
         Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),
-        Command::Manual => shell::manual(),
+        Command::Manual(options) => manual::run(options),
     }
 }
