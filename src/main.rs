@@ -7,7 +7,8 @@ use std::process::ExitCode;
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
 use simmerline::cli::{
-    check, collect, compare, enter, new, plan, report, shell, terminal, units, verify, watch,
+    check, collect, compare, enter, manual, new, plan, report, shell, terminal, units, verify,
+    watch,
 };
 use simmerline::error::Result;
 
@@ -35,6 +36,6 @@ fn run(command: &Command) -> Result<u8> {
         Command::New(options) => new::run(options),
         Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),
-        Command::Manual => shell::manual(),
+        Command::Manual(options) => manual::run(options),
     }
 }

@@ -7,6 +7,7 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
+use super::manual_topics::{TOPICS, Topic};
 use crate::campaign::Reach;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::wishes::Paper;
@@ -49,7 +50,9 @@ Example, from nothing to a report:
   simmerline check my-cooker      what can be used so far, and what is missing
   simmerline report my-cooker     the rating, as reports/my-cooker.pdf
   simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is
-  simmerline verify reports/my-cooker.pdf     whether a report says what its data give";
+  simmerline verify reports/my-cooker.pdf     whether a report says what its data give
+
+The manual: simmerline manual lists what there is to read.";
 
 const SCREEN: &str = "\
 On a terminal lines are as wide as it is, from 60 to 100 columns, else as long as they are; \
@@ -210,7 +213,11 @@ Example:
 
 const MANUAL_HELP: &str = "\
 Example:
-  simmerline manual > simmerline.1 && man ./simmerline.1";
+  simmerline manual              what there is to read
+  simmerline manual logs         a topic, here what is read of a log
+  simmerline manual --man > simmerline.1 && man ./simmerline.1
+
+With --man every command and every topic is printed as one page for man.";
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
@@ -256,15 +263,21 @@ pub enum Command {
     /// Print a completion script for a shell
     #[command(after_help = format!("{COMPLETIONS_HELP}\n\n{EXIT_CODES}"))]
     Completions(CompletionsOptions),
-    /// Print the manual page
+    /// Print a topic of the manual, or all of it as a page for man
     #[command(after_help = format!("{MANUAL_HELP}\n\n{EXIT_CODES}"))]
-    Manual,
+    Manual(ManualOptions),
 }
 
 /// The codes of the languages that there are.
 fn languages() -> impl TypedValueParser<Value = Language> {
     PossibleValuesParser::new(LANGUAGES.map(|language| language.code))
         .map(|code| Language::of_code(&code).expect("clap took one of the codes"))
+}
+
+/// The topics of the manual.
+fn topics() -> impl TypedValueParser<Value = Topic> {
+    PossibleValuesParser::new(TOPICS.map(|topic| topic.name))
+        .map(|name| Topic::of_name(&name).expect("clap took one of the names"))
 }
 
 /// The kinds of run.
@@ -666,4 +679,14 @@ pub struct CompletionsOptions {
     /// Shell to complete for
     #[arg(value_name = "SHELL")]
     pub shell: Shell,
+}
+
+#[derive(Debug, Args)]
+pub struct ManualOptions {
+    /// What to read; without it, the list of topics
+    #[arg(value_name = "TOPIC", value_parser = topics(), conflicts_with = "man")]
+    pub topic: Option<Topic>,
+    /// Print commands and topics as one page for man
+    #[arg(long)]
+    pub man: bool,
 }

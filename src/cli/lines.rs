@@ -11,7 +11,7 @@ use unicode_width::UnicodeWidthStr;
 
 use super::screen::Screen;
 use super::table::{Align, parts_of_table, table_in};
-use super::wrap::wrapped;
+use super::wrap::{in_parts, plain_spaces, wrapped};
 use crate::procedure::finding::Level;
 use crate::shown::shown;
 
@@ -127,6 +127,21 @@ impl Lines {
         let indent = " ".repeat(lead.width());
         self.hanging(lead, found);
         self.hanging(&format!("{indent}→ "), remedy)
+    }
+
+    /// Sentences of ours, whose lines all begin at the left edge.
+    pub fn paragraph(&mut self, text: &str) -> &mut Self {
+        let room = self.screen.width.unwrap_or(usize::MAX);
+        for part in in_parts(&shown(text), room, room) {
+            self.text += &plain_spaces(&format!("{part}\n"));
+        }
+        self
+    }
+
+    /// A line of a file or of another program, which nobody breaks.
+    pub fn as_it_is(&mut self, text: &str) -> &mut Self {
+        self.text += &format!("{}\n", shown(text));
+        self
     }
 
     /// An empty line.

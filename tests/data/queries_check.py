@@ -1,7 +1,7 @@
-"""Runs the queries of the README over `reports` here, and holds what they say against the JSON and
+"""Runs the queries of the manual over `reports` here, and holds what they say against the JSON and
 CSV of each campaign, as Python's own readers read them.
 
-    python queries_check.py README.md
+    python queries_check.py templates/manual/many.md
 
 Exit code: 0 all agree, 1 something does not.
 """
@@ -16,9 +16,9 @@ import sys
 sys.path = [path for path in sys.path if path != os.path.dirname(os.path.abspath(__file__))]
 
 
-def queries(readme):
+def queries(manual):
     """The blocks of Python in a text, in their order."""
-    parts = readme.split("```python\n")[1:]
+    parts = manual.split("```python\n")[1:]
     return [part.split("```")[0] for part in parts]
 
 

@@ -33,6 +33,7 @@ mod house {
     mod bounds;
     mod circles;
     mod lengths;
+    mod links;
     mod notices;
     mod source;
 }

@@ -102,7 +102,7 @@ pub fn trials() -> Vec<Trial> {
         trial.with_ignored_flag(is_ignored)
     });
     let are_readers_there = has_module("duckdb") && has_module("polars");
-    let queries = Trial::test("queries_of_the_readme_agree_with_the_json", queries);
+    let queries = Trial::test("queries_of_the_manual_agree_with_the_json", queries);
     engines
         .chain([queries.with_ignored_flag(!are_readers_there)])
         .collect()
@@ -129,13 +129,13 @@ fn leaves_the_same(engine: &Engine) -> Result<(), Failed> {
     }
 }
 
-/// The README's queries say what the JSON files say.
+/// The manual's queries say what the JSON files say.
 fn queries() -> Result<(), Failed> {
     let bench = Bench::new()?;
     bench.shell("simmerline report programme --format parquet --quiet")?;
     let script = repository("tests/data/queries_check.py");
-    let readme = repository("README.md");
-    bench.shell(&format!("python '{script}' '{readme}'"))
+    let manual = repository("templates/manual/many.md");
+    bench.shell(&format!("python '{script}' '{manual}'"))
 }
 
 /// A tree of campaigns in a folder of its own.

@@ -23,6 +23,7 @@ mod commands;
 mod compare;
 mod compare_dry;
 mod cooking;
+mod documents;
 mod enter;
 mod estimates;
 #[cfg(unix)]
@@ -40,7 +41,6 @@ mod paths;
 mod plan;
 #[cfg(unix)]
 mod reach;
-mod readme;
 mod schemas;
 #[cfg(unix)]
 mod screens;

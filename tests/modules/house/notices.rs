@@ -24,6 +24,17 @@ const RULE: &str =
     "\n--------------------------------------------------------------------------------\n";
 const APACHE: &str = "Apache-2.0";
 
+/// What crates hold of others, beside their own licence: a text of ours for each, whose first
+/// words name crate and version.
+const HELD: [(&str, &str, &str); 2] = [
+    ("Syntaxes", "two-face", "templates/licences/syntaxes.md"),
+    (
+        "Hyphenation",
+        "hypher",
+        "templates/licences/hyphenation.txt",
+    ),
+];
+
 /// A crate of others: name with version, licences, folder, authors.
 struct Package {
     name: String,
@@ -121,6 +132,9 @@ fn notices() -> String {
         "The fonts Inter (templates/fonts)",
         &read("templates/fonts/OFL.txt"),
     );
+    for (what, _, path) in HELD {
+        add(what, &read(path));
+    }
     let mut texts: Vec<(String, String)> = owners
         .into_iter()
         .map(|(text, names)| (names.join(", "), text))
@@ -168,6 +182,22 @@ fn the_notices_name_every_crate_of_the_lock_file() {
     for licence in ["LICENSE-APACHE", "templates/fonts/OFL.txt"] {
         let text = tidy(&fs::read_to_string(licence).unwrap());
         assert!(texts.contains(&text), "{licence} is not in {FILE}");
+    }
+}
+
+/// What a crate holds of others is in the notices, and of the version that is built in.
+#[test]
+fn what_crates_hold_of_others_is_in_the_notices() {
+    let file = fs::read_to_string(FILE).unwrap();
+    for (what, of_crate, path) in HELD {
+        let text = tidy(&fs::read_to_string(path).unwrap());
+        assert!(file.contains(&text), "{path} is not in {FILE}");
+        let prefix = format!("{of_crate} ");
+        let locked = locked();
+        let built = locked.iter().find(|name| name.starts_with(&prefix));
+        let built = built.unwrap();
+        let start = &text[..text.len().min(120)];
+        assert!(start.contains(built), "{what}: {path} is not of {built}");
     }
 }
 

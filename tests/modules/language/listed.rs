@@ -19,9 +19,9 @@ fn line_of<'a>(text: &'a str, start: &str) -> &'a str {
 }
 
 #[test]
-fn the_readme_names_every_language() {
-    let readme = fs::read_to_string("README.md").unwrap();
-    let listed = codes(line_of(&readme, "language = "));
+fn the_manual_names_every_language() {
+    let manual = fs::read_to_string("templates/manual/handing-over.md").unwrap();
+    let listed = codes(line_of(&manual, "language = "));
     assert_eq!(listed, LANGUAGES.map(|language| language.code));
 }
 
