@@ -91,7 +91,13 @@ pub fn take_out_faults(
             looks_like(sensor, "K")
         } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {
             let stuck = "; if the sensor is stuck, leave its cells blank";
-            looks_like(sensor, "°F") + stuck
+            let may_be_water = quantity == Quantity::Ambient && LOGGED_WATER_C.contains(&highest);
+            let exchanged = if may_be_water {
+                "; if it is the water, name the column of each by water_temperature and ambient_temperature under [columns]"
+            } else {
+                ""
+            };
+            looks_like(sensor, "°F") + stuck + exchanged
         } else {
             "check the column's unit, and leave cells blank where the sensor failed".to_owned()
         };
