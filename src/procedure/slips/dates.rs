@@ -1,12 +1,13 @@
 //! Dates that cannot be, or that are far from those of the runs beside them.
 
-use jiff::civil::Date;
 use jiff::Timestamp;
+use jiff::civil::Date;
 
 use crate::language::{Message, date};
 use crate::message;
 use crate::procedure::Tested;
 use crate::procedure::run::Run;
+use crate::procedure::run_notice::RunNotice;
 use crate::units::zoned;
 
 /// Days from which clocks of loggers and spreadsheets count, where nobody set them.
@@ -97,6 +98,10 @@ pub fn date_slips(tested: &Tested) -> Vec<DateSlip> {
                 found,
             });
         }
+        if spans_days(run) {
+            // That is told of its readings.
+            return None;
+        }
         let odd = odd_date(&dates, index)?;
         Some(DateSlip::Odd {
             log: log(),
@@ -126,6 +131,12 @@ pub fn in_future(tested: &Tested, issued: Timestamp) -> Vec<DateSlip> {
         issued: zoned(issued_us, zone).date(),
     });
     slips.collect()
+}
+
+/// Whether the readings of a run go on for more than a day.
+fn spans_days(run: &Run) -> bool {
+    let is_long = |notice: &RunNotice| matches!(notice, RunNotice::LongRun { .. });
+    run.reading_notices.iter().any(is_long)
 }
 
 /// Whether a date lies in the month from which a clock that was never set counts.

@@ -74,32 +74,35 @@ pub fn odd_run(tested: &Tested, s580: &S580) -> Option<OddRun> {
     })
 }
 
-/// Place and share of the run that is most odd among some, if one is.
+/// Place and share of the run that is most odd among some, if it is too odd.
 fn most_odd(runs: &[&Points]) -> Option<(usize, f64)> {
     if runs.len() <= LEAST_OTHERS {
         return None;
     }
-    let doubted = (0..runs.len()).filter(|&one| runs[one].len() >= LEAST_OF_DOUBTED);
-    let tested = doubted.filter_map(|one| {
-        let others = without(runs, one);
-        let share = share_of_line(runs[one], &others)?;
-        let differences = (0..others.len())
-            .filter_map(|other| share_of_line(others[other], &without(&others, other)));
-        let squares: Vec<f64> = differences.map(|share| squared(logarithm(share))).collect();
-        if squares.len() < LEAST_OTHERS {
-            return None;
-        }
-        let count = squares.len() as f64;
-        let freedom = USUAL_FREEDOM + count - 1.0;
-        let seen = squares.iter().sum::<f64>() / count * (count - 1.0);
-        let variance = (USUAL_FREEDOM * squared(USUAL_DIFFERENCE) + seen) / freedom;
-        let t = logarithm(share) / (variance * (1.0 + 1.0 / count)).sqrt();
-        let is_odd = logarithm(share).abs() > LEAST_DIFFERENCE
-            && two_sided_p(t, freedom) < FALSE_ALARM / runs.len() as f64;
-        is_odd.then_some((one, share, t.abs()))
+    let shares = (0..runs.len()).filter_map(|one| {
+        let share = share_of_line(runs[one], &without(runs, one))?;
+        Some((one, share))
     });
-    let most = tested.max_by(|one, other| one.2.total_cmp(&other.2));
-    most.map(|(one, share, _)| (one, share))
+    let doubted = shares.filter(|(one, _)| runs[*one].len() >= LEAST_OF_DOUBTED);
+    let (one, share) = doubted.max_by(|(_, one), (_, other)| {
+        let off = |share: f64| logarithm(share).abs();
+        off(*one).total_cmp(&off(*other))
+    })?;
+    let others = without(runs, one);
+    let differences = (0..others.len())
+        .filter_map(|other| share_of_line(others[other], &without(&others, other)));
+    let squares: Vec<f64> = differences.map(|share| squared(logarithm(share))).collect();
+    if squares.len() < LEAST_OTHERS {
+        return None;
+    }
+    let count = squares.len() as f64;
+    let freedom = USUAL_FREEDOM + count - 1.0;
+    let seen = squares.iter().sum::<f64>() / count * (count - 1.0);
+    let variance = (USUAL_FREEDOM * squared(USUAL_DIFFERENCE) + seen) / freedom;
+    let t = logarithm(share) / (variance * (1.0 + 1.0 / count)).sqrt();
+    let is_odd = logarithm(share).abs() > LEAST_DIFFERENCE
+        && two_sided_p(t, freedom) < FALSE_ALARM / runs.len() as f64;
+    is_odd.then_some((one, share))
 }
 
 /// All but one.
