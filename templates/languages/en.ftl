@@ -1193,7 +1193,10 @@ notice-odd-month = { $log }: its readings are of { $found }, those of the other 
 notice-odd-day-and-month = { $log }: its readings are of { $found }, those of the other runs of { $first } to { $last }; if day and month are exchanged and { $meant } is meant, say so by date_order under [format], or correct the date in the log
 notice-date-of-name = { $log }: its name says { $named }, its readings are of { $found }; correct whichever is a slip
 notice-clock-not-set = { $log }: its readings are of { $found }, from when clocks count that were never set; write the day of the test into the log, and set the logger's clock
-notice-in-future = { $log }: its readings are of { $found }, and today is { $issued }; check the date in the log, and the clock of this computer
+notice-in-future = { $log }: its readings are of { $found }, and today is { $issued }; { $runs ->
+        [one] check the date in the log, and the clock of this computer
+       *[other] in all { $runs } runs lie ahead; check the dates in the logs, and the clock of this computer
+    }
 notice-odd-run = { $log }: its intervals take up { $share } % of the power that the line of the other { $others } runs says; if it is of another cooker, or its load or its columns are others, give it a campaign of its own or correct them; if not, say in its notes what was different
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } is { $value } { $unit } in each of { $readings } readings over { $time }, while others change; check that the sensor was connected and that this is its column; leave the cells blank where nothing was measured

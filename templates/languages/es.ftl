@@ -1203,7 +1203,10 @@ notice-odd-month = { $log }: sus lecturas son del { $found }, las de las demás 
 notice-odd-day-and-month = { $log }: sus lecturas son del { $found }, las de las demás series del { $first } al { $last }; si el día y el mes están intercambiados y se trata del { $meant }, indíquelo con date_order bajo [format], o corrija la fecha en el registro
 notice-date-of-name = { $log }: su nombre dice { $named }, sus lecturas son del { $found }; corrija lo que sea un error
 notice-clock-not-set = { $log }: sus lecturas son del { $found }, desde cuando cuentan los relojes que nunca se pusieron en hora; escriba el día del ensayo en el registro, y ponga en hora el registrador
-notice-in-future = { $log }: sus lecturas son del { $found }, y hoy es { $issued }; compruebe la fecha en el registro y el reloj de este ordenador
+notice-in-future = { $log }: sus lecturas son del { $found }, y hoy es { $issued }; { $runs ->
+        [one] compruebe la fecha en el registro y el reloj de este ordenador
+       *[other] en total { $runs } series están por venir; compruebe las fechas en los registros y el reloj de este ordenador
+    }
 notice-odd-run = { $log }: sus intervalos toman el { $share } % de la potencia que dice la recta de las otras { $others } series; si es de otra cocina, o su carga o sus columnas son otras, haga con ella otra campaña o corríjalas; si no, diga en sus notas qué fue distinto
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } vale { $value } { $unit } en cada una de las { $readings } lecturas durante { $time }, mientras otras magnitudes cambian; compruebe que el sensor estaba conectado y que esa es su columna; deje en blanco las celdas donde no se midió nada

@@ -1229,7 +1229,10 @@ notice-odd-month = { $log } : ses relevés sont du { $found }, ceux des autres s
 notice-odd-day-and-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si le jour et le mois sont échangés et qu’il s’agit du { $meant }, dites-le par date_order sous [format], ou corrigez la date dans le fichier de mesures
 notice-date-of-name = { $log } : son nom dit { $named }, ses relevés sont du { $found } ; corrigez ce qui est une erreur
 notice-clock-not-set = { $log } : ses relevés sont du { $found }, date à partir de laquelle comptent les horloges jamais réglées ; écrivez le jour de l’essai dans le fichier de mesures, et réglez l’horloge de l’enregistreur
-notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes le { $issued } ; vérifiez la date dans le fichier de mesures et l’horloge de cet ordinateur
+notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes le { $issued } ; { $runs ->
+        [one] vérifiez la date dans le fichier de mesures et l’horloge de cet ordinateur
+       *[other] en tout { $runs } séries sont à venir ; vérifiez les dates dans les fichiers de mesures et l’horloge de cet ordinateur
+    }
 notice-odd-run = { $log } : ses intervalles prennent { $share } % de la puissance que dit la droite des { $others } autres séries ; si elle est d’un autre cuiseur, ou si sa charge ou ses colonnes sont autres, faites-en une autre campagne ou corrigez-les ; sinon, dites dans ses notes ce qui était différent
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans chacun des { $readings } relevés pendant { $time }, alors que d’autres grandeurs changent ; vérifiez que le capteur était branché et que c’est bien sa colonne ; laissez vides les cellules où rien n’a été mesuré

@@ -1197,7 +1197,10 @@ notice-odd-month = { $log }: as suas leituras são de { $found }, as das outras 
 notice-odd-day-and-month = { $log }: as suas leituras são de { $found }, as das outras séries de { $first } a { $last }; se dia e mês estão trocados e se trata de { $meant }, indique isso com date_order em [format], ou corrija a data no registro
 notice-date-of-name = { $log }: o seu nome diz { $named }, as suas leituras são de { $found }; corrija o que for engano
 notice-clock-not-set = { $log }: as suas leituras são de { $found }, de quando contam relógios que nunca foram acertados; escreva o dia do ensaio no registro, e acerte o relógio do registrador
-notice-in-future = { $log }: as suas leituras são de { $found }, e hoje é { $issued }; verifique a data no registro e o relógio deste computador
+notice-in-future = { $log }: as suas leituras são de { $found }, e hoje é { $issued }; { $runs ->
+        [one] verifique a data no registro e o relógio deste computador
+       *[other] ao todo { $runs } séries estão por vir; verifique as datas nos registros e o relógio deste computador
+    }
 notice-odd-run = { $log }: os seus intervalos recebem { $share } % da potência que diz a reta das outras { $others } séries; se ela é de outro fogão, ou se a sua carga ou as suas colunas são outras, faça dela outra campanha ou corrija-as; se não, diga nas suas notas o que foi diferente
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } é { $value } { $unit } em cada uma das { $readings } leituras durante { $time }, enquanto outras grandezas mudam; verifique se o sensor estava ligado e se essa é a sua coluna; deixe vazias as células onde nada foi medido

@@ -1229,7 +1229,10 @@ notice-odd-month = { $log }: vipimo vyake ni vya { $found }, vya duru nyingine n
 notice-odd-day-and-month = { $log }: vipimo vyake ni vya { $found }, vya duru nyingine ni vya { $first } hadi { $last }; ikiwa siku na mwezi zimebadilishana na iliyokusudiwa ni { $meant }, sema hivyo kwa date_order chini ya [format], au sahihisha tarehe katika rekodi
 notice-date-of-name = { $log }: jina lake linasema { $named }, vipimo vyake ni vya { $found }; sahihisha kilicho kosa
 notice-clock-not-set = { $log }: vipimo vyake ni vya { $found }, ambapo saa zisizowahi kurekebishwa huanza kuhesabu; andika siku ya jaribio katika rekodi, na rekebisha saa ya kirekodi
-notice-in-future = { $log }: vipimo vyake ni vya { $found }, na leo ni { $issued }; kagua tarehe katika rekodi, na saa ya kompyuta hii
+notice-in-future = { $log }: vipimo vyake ni vya { $found }, na leo ni { $issued }; { $runs ->
+        [one] kagua tarehe katika rekodi, na saa ya kompyuta hii
+       *[other] kwa jumla duru { $runs } ziko mbele; kagua tarehe katika rekodi, na saa ya kompyuta hii
+    }
 notice-odd-run = { $log }: vipindi vyake vinapokea { $share } % ya nguvu ambayo mstari wa duru nyingine { $others } unasema; ikiwa ni ya jiko jingine, au mzigo wake au safuwima zake ni nyingine, ifanyie kampeni yake au zisahihishe; la sivyo, sema katika maelezo yake kilichokuwa tofauti
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } ni { $value } { $unit } katika kila kimoja cha vipimo { $readings } kwa muda wa { $time }, huku vingine vikibadilika; kagua kama kihisi kiliunganishwa na kama hii ndiyo safuwima yake; acha seli tupu pasipopimwa kitu

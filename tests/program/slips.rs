@@ -284,8 +284,8 @@ fn readings_in_the_future_are_told_on_the_terminal_and_not_on_paper() {
         .exits(0)
     };
     let report = ["report", "mallee", "--format", "html"];
-    let told = "day-5.csv: its readings are of 5 April 2026, and today is 2 February 2026";
+    let told = "day-8.csv: its readings are of 8 April 2026, and today is 2 February 2026";
     early(&report).says(&[told]);
-    early(&["check", "mallee"]).prints(&["its readings are of 5 April 2026"]);
+    early(&["check", "mallee"]).prints(&["its readings are of 8 April 2026"]);
     assert!(!bench.read("reports/mallee.html").contains("today is"));
 }

@@ -14,11 +14,12 @@ use crate::stats::line::Line;
 use crate::units::{local_clock, local_hours};
 
 /// Solar noon earlier and later by the clock than in any time zone in use, h. By the IANA time
-/// zone database, and with the equation of time: no earlier than 9:36 (Vostok) or, where people
-/// live, 10:37 (Iqaluit, in 2000), and no later than 15:53 (Casey) or 15:42 (St Lawrence Island,
-/// in summer, west of Nome's 15:12); in the far west of China it is 15:20. Chinese summer time
-/// (1986 to 1991) went an hour beyond.
-const NOONS_H: std::ops::RangeInclusive<f64> = 9.5..=16.0;
+/// zone database and with the equation of time, the principal places of all zones have had it
+/// from 9:58 (Danmarkshavn, a station that keeps UTC; elsewhere from 10:37) to 15:12 (Nome in
+/// summer) since 1970. Within zones it is latest on St Lawrence Island, far west of Nome, at 15:42,
+/// and at 15:20 in the far west of China (longitudes from memory). Stations in Antarctica keep the
+/// time of whoever supplies them, and China's summer time (1986 to 1991) went an hour beyond.
+const NOONS_H: std::ops::RangeInclusive<f64> = 9.75..=15.8;
 /// Solar noon by the clock where a longitude is likely, h.
 const LIKELY_NOONS_H: std::ops::RangeInclusive<f64> = 10.5..=14.5;
 /// Zones that say that a clock keeps to no place.

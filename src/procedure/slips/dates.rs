@@ -61,9 +61,12 @@ pub enum DateSlip {
     ClockNotSet { log: String, found: Date },
     /// Readings after the time of issue.
     InFuture {
+        /// The run that is furthest ahead, and its date.
         log: String,
         found: Date,
         issued: Date,
+        /// In the future, that one counted.
+        runs: usize,
     },
 }
 
@@ -115,22 +118,22 @@ pub fn date_slips(tested: &Tested) -> Vec<DateSlip> {
     slips.collect()
 }
 
-/// The runs with readings a day or more after the time of issue.
-pub fn in_future(tested: &Tested, issued: Timestamp) -> Vec<DateSlip> {
+/// That runs have readings a day or more after the time of issue.
+pub fn in_future(tested: &Tested, issued: Timestamp) -> Option<DateSlip> {
     let issued_us = issued.as_microsecond();
     let zone = &tested.campaign.site.time_zone;
     let ahead = |run: &&Run| {
         let last_us = run.readings.time_us.last();
         last_us.is_some_and(|last| *last > issued_us.saturating_add(AHEAD_S * 1_000_000))
     };
-    let mut runs: Vec<&Run> = tested.all_runs().filter(ahead).collect();
-    runs.sort_by_key(|run| run.plan.number);
-    let slips = runs.into_iter().map(|run| DateSlip::InFuture {
-        log: run.plan.label.clone(),
-        found: run.date,
+    let runs = tested.all_runs().filter(ahead);
+    let furthest = runs.clone().max_by_key(|run| run.date)?;
+    Some(DateSlip::InFuture {
+        log: furthest.plan.label.clone(),
+        found: furthest.date,
         issued: zoned(issued_us, zone).date(),
-    });
-    slips.collect()
+        runs: runs.count(),
+    })
 }
 
 /// Whether the readings of a run go on for more than a day.
@@ -289,11 +292,17 @@ impl DateSlip {
             DateSlip::ClockNotSet { log, found } => {
                 message!("notice-clock-not-set", log = log, found = date(*found))
             }
-            DateSlip::InFuture { log, found, issued } => message!(
+            DateSlip::InFuture {
+                log,
+                found,
+                issued,
+                runs,
+            } => message!(
                 "notice-in-future",
                 log = log,
                 found = date(*found),
-                issued = date(*issued)
+                issued = date(*issued),
+                runs = *runs
             ),
         }
     }
