@@ -9,5 +9,6 @@ mod coverage;
 mod invented;
 mod kinds;
 mod kinds_coverage;
+mod slips;
 mod truth;
 mod two_suns;
