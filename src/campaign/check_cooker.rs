@@ -12,6 +12,7 @@ use crate::believable::{
     ACCEPTANCE_HALF_ANGLE_DEG, HEAVIEST_COOKER_KG, HIGHEST_COST, INTERCEPT_AREA_M2, LOSS_AREA_M2,
 };
 use crate::bounds::{NOTES, TEXT};
+use crate::units::short;
 
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(
@@ -100,6 +101,16 @@ fn check_half_angle(checker: &mut Checker<'_>, half_angle_deg: f64) {
     }
 }
 
+/// What an area may be that is too large to be in square metres.
+fn of_small_units(area: f64) -> String {
+    let in_m2 = |of_one_m2: f64| short((area * of_one_m2 * 1e4).round() / 1e4);
+    format!(
+        "if it is in cm², that is {} m²; if in square inches, {} m²",
+        in_m2(1e-4),
+        in_m2(6.4516e-4)
+    )
+}
+
 /// The intercept area, m², as stated or of the aperture, and the aperture; of an area that
 /// cannot be known, no number.
 fn check_area(
@@ -112,7 +123,16 @@ fn check_area(
     let area_m2 = match (stated_m2, &aperture) {
         (Some(area_m2), None) => {
             let key = "cooker.intercept_area_m2";
-            checker.in_range(key, area_m2, &INTERCEPT_AREA_M2, "m²");
+            if area_m2 > *INTERCEPT_AREA_M2.end() {
+                let what = format!(
+                    "found {area_m2}, expected {} to {} m²",
+                    INTERCEPT_AREA_M2.start(),
+                    INTERCEPT_AREA_M2.end()
+                );
+                checker.problem(key, what, of_small_units(area_m2));
+            } else {
+                checker.in_range(key, area_m2, &INTERCEPT_AREA_M2, "m²");
+            }
             area_m2
         }
         (None, Some(aperture)) => {

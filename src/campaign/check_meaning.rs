@@ -49,8 +49,13 @@ fn check_stagnation(
     if let (Some(plateau_c), Some(ambient_c)) = (plateau_c, ambient_c)
         && plateau_c <= ambient_c
     {
+        let written = if table.plateau_f.is_some() {
+            "plateau_f"
+        } else {
+            "plateau_c"
+        };
         checker.problem(
-            &format!("{key}.plateau_c"),
+            &format!("{key}.{written}"),
             "the vessel is no hotter than the air",
             "exchange or correct the two",
         );

@@ -22,6 +22,7 @@ pub mod files;
 pub mod find;
 mod inputs;
 mod jpeg;
+mod key_units;
 pub mod kinds;
 pub mod listing;
 pub mod locate;

@@ -1,5 +1,6 @@
 //! How a problem of the campaign file is worded.
 
+use super::key_units::KeyUnit;
 use super::measured::FOUND_TEXT;
 
 /// Tables that every campaign file has.
@@ -69,11 +70,38 @@ pub fn unknown(key: &str) -> String {
     format!("unknown key \"{key}\"")
 }
 
-/// What to do about a key that is none of those known.
+/// What to do about a key that is none of those known. A key in the same unit is meant as it is;
+/// to one in another unit, or from a key that names none, the unit is said, so that nobody takes
+/// over a number as it stands.
 pub fn hint_for_unknown(wrong: &str, known: &[&str]) -> String {
-    match nearest(wrong, known.iter().copied()) {
-        Some(near) => format!("did you mean \"{near}\"?"),
-        None => format!("known here: {}", known.join(", ")),
+    let written = KeyUnit::of(wrong);
+    let in_one_unit = known.iter().copied().filter(|key| match written {
+        Some(written) => KeyUnit::of(key).is_some_and(|unit| unit.is(written)),
+        None => KeyUnit::of(key).is_none(),
+    });
+    let alike = nearest(wrong, in_one_unit);
+    let stem = |key: &'_ str| KeyUnit::of(key).map_or(key.len(), |unit| unit.stem(key).len());
+    let wrong_stem = &wrong[..stem(wrong)];
+    let near_stem = nearest(wrong_stem, known.iter().map(|key| &key[..stem(key)]));
+    let stem_fits = |key: &str| near_stem.is_some_and(|near| near == &key[..stem(key)]);
+    if let Some(near) = alike.filter(|near| stem_fits(near)) {
+        return format!("did you mean \"{near}\"?");
+    }
+    let other = known.iter().find(|key| stem_fits(key));
+    match (other, other.and_then(|key| KeyUnit::of(key)), written) {
+        (Some(near), Some(unit), Some(written)) => {
+            let how = written.conversion(unit);
+            let how = how.map_or_else(String::new, |how| format!(": {how}"));
+            format!(
+                "\"{wrong}\" is in {}, and the key here is \"{near}\", in {}{how}; convert the number and write that key",
+                written.symbol, unit.symbol
+            )
+        }
+        (Some(near), Some(unit), None) => {
+            format!("did you mean \"{near}\"? its number is in {}", unit.symbol)
+        }
+        (Some(near), None, _) => format!("did you mean \"{near}\"?"),
+        (None, _, _) => format!("known here: {}", known.join(", ")),
     }
 }
 

@@ -2,9 +2,12 @@
 
 use std::path::Path;
 
+use jiff::Timestamp;
+
 use super::args::{CheckOptions, DataFormat};
 use super::check_text::describe;
 use super::data::check_file::{CampaignEntry, CheckFile};
+use super::issue::time_of_issue;
 use super::lines::Lines;
 use super::report::STRICT_FAILURE;
 use super::screen::Screen;
@@ -14,17 +17,21 @@ use crate::campaign::find::find_campaigns;
 use crate::error::Result;
 use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
+use crate::procedure::notice::Notice;
+use crate::procedure::slips::dates::in_future;
+use crate::procedure::slips::notice::SlipNotice;
 
 /// Screens each campaign and prints what was found.
 ///
 /// # Errors
-/// [`crate::error::Error::Usage`] if there is no campaign; what is wrong with a single one is
+/// [`crate::error::Error::Usage`] if there is no campaign, or for a fixed time that is none; what is wrong with a single one is
 /// printed, and told by the exit code.
 pub fn run(options: &CheckOptions) -> Result<u8> {
+    let now = time_of_issue()?;
     let mut outcome = ExitCodes::default();
     let mut entries = Vec::new();
     for (index, folder) in find_campaigns(&options.paths)?.iter().enumerate() {
-        let assessed = assess(folder, options);
+        let assessed = assess(folder, options, now);
         outcome.add(&assessed);
         match options.format {
             DataFormat::Text => print_text(folder, &assessed, options, index == 0)?,
@@ -63,9 +70,12 @@ impl ExitCodes {
     }
 }
 
-fn assess(folder: &Path, options: &CheckOptions) -> Result<Assessment> {
-    let assessment = crate::assess_reaching(folder, options.files.reach())?;
+fn assess(folder: &Path, options: &CheckOptions, now: Timestamp) -> Result<Assessment> {
+    let mut assessment = crate::assess_reaching(folder, options.files.reach())?;
     crate::report::check_characters(&assessment)?;
+    let in_future = in_future(&assessment.tested, now).into_iter();
+    let in_future = in_future.map(|slip| Notice::Slip(SlipNotice::Date(slip)));
+    assessment.notices.extend(in_future);
     Ok(assessment)
 }
 

@@ -19,6 +19,7 @@ use crate::language::{Message, Phrase};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::own_limits::check_own_limits;
+use crate::procedure::slips::dates::{DateSlip, in_future};
 use crate::report::data::tables::shards::shards;
 use crate::report::files::{FileFacts, remove_file, write_all};
 use crate::report::{Carried, Edition, Format, outputs};
@@ -112,6 +113,11 @@ impl<'o> Call<'o> {
         let mut noticed = Noticed::of(&assessment, unit.place());
         let unnamed = Noticed::unnamed(&assessment.tested.campaign, unit.place());
         noticed.notices.extend(unnamed.notices);
+        // Not on paper, which has the time of issue beside the dates.
+        let in_future = in_future(&assessment.tested, self.issued);
+        noticed
+            .notices
+            .extend(in_future.iter().map(DateSlip::message));
         noticed.notices.extend(self.kept_beside(&assessment));
         Ok(Done::Made {
             noticed,

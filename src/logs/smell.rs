@@ -91,7 +91,7 @@ pub fn take_out_faults(
             looks_like(sensor, "K")
         } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {
             let stuck = "; if the sensor is stuck, leave its cells blank";
-            looks_like(sensor, "°F") + stuck
+            looks_like(sensor, "°F") + stuck + or_the_water(quantity, lowest, highest)
         } else {
             "check the column's unit, and leave cells blank where the sensor failed".to_owned()
         };
@@ -126,6 +126,16 @@ impl TakenOut {
             highest: self.highest,
             unit: sensor.quantity.unit(),
         }
+    }
+}
+
+/// What to do about air that may be the water.
+fn or_the_water(quantity: Quantity, lowest: f64, highest: f64) -> &'static str {
+    let starts_as_air = quantity == Quantity::Ambient && AIR_C.contains(&lowest);
+    if starts_as_air && LOGGED_WATER_C.contains(&highest) {
+        "; if it is the water, name the column of each by water_temperature and ambient_temperature under [columns]"
+    } else {
+        ""
     }
 }
 

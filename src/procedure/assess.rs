@@ -8,6 +8,7 @@ use super::efficiency::{Efficiency, efficiency};
 use super::heat_balance::{self, Heat, HeatBalance};
 use super::notice::{Notice, outside};
 use super::s580::{self, Limits, S580};
+use super::slips::find_slips;
 use super::tested::{Tested, gather};
 use crate::campaign::Campaign;
 use crate::campaign::kinds::ProcedureKey;
@@ -110,6 +111,7 @@ fn notices(tested: &Tested, s580: &S580, danger: Option<&DangerZone>) -> Vec<Not
         let told = run.notices.iter().chain(&run.reading_notices);
         notices.extend(told.cloned().map(Notice::Run));
     }
+    notices.extend(find_slips(tested, s580).into_iter().map(Notice::Slip));
     notices.extend(s580.notices.iter().cloned().map(Notice::S580));
     notices.extend(danger.cloned().map(Notice::DangerZone));
     // Wet or dry, it is told last.

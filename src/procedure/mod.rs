@@ -4,7 +4,8 @@
 //! [`estimate`] gives it the irradiance that was not measured by the sky in [`sky`],
 //! [`conflicts`] refuses runs that cannot both be true, [`tested`] does all of it; [`site`],
 //! [`spans`] and [`stretch`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
-//! [`limit`], [`finding`] and [`caveat`].
+//! [`limit`], [`finding`] and [`caveat`]. [`slips`] says what looks like a slip of the pen, a clock
+//! or a sensor.
 //!
 //! [`uncertainty`] says how sure a fit to the readings is. The procedures, a folder each:
 //! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, [`dry_vessel`], how hot it
@@ -31,6 +32,7 @@ pub mod run_notice;
 pub mod s580;
 pub mod site;
 pub mod sky;
+pub mod slips;
 pub mod sources;
 pub mod spans;
 pub mod split;

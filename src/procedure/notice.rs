@@ -5,6 +5,7 @@ use std::fmt;
 use super::cooking::danger::DangerZone;
 use super::run_notice::RunNotice;
 use super::s580::notice::S580Notice;
+use super::slips::notice::SlipNotice;
 use crate::campaign::Campaign;
 use crate::language::{Message, listed};
 use crate::message;
@@ -14,6 +15,8 @@ use crate::message;
 pub enum Notice {
     Run(RunNotice),
     S580(S580Notice),
+    /// Of what looks like a slip of the pen, a clock or a sensor.
+    Slip(SlipNotice),
     /// Heating that would leave food too long where bacteria grow.
     DangerZone(DangerZone),
     /// Logs and photo that were read from outside the campaign's folder, as named there.
@@ -32,6 +35,7 @@ impl Notice {
         match self {
             Notice::Run(notice) => notice.message(),
             Notice::S580(notice) => notice.message(),
+            Notice::Slip(notice) => notice.message(),
             Notice::DangerZone(found) => found.message(),
             Notice::Outside(files) => message!("notice-outside", files = listed(files)),
         }

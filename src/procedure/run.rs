@@ -120,6 +120,16 @@ fn trim(campaign: &Campaign, piece: Piece) -> Result<Trimmed, Problem> {
     };
     let start_us = plan.start.as_ref().map(resolve).transpose()?;
     let end_us = plan.end.as_ref().map(resolve).transpose()?;
+    if let (Some(start_us), Some(end_us)) = (start_us, end_us)
+        && start_us >= end_us
+    {
+        let (start, end) = (&plan.start, &plan.end);
+        let shown =
+            |moment: &Option<Moment>| moment.as_ref().map_or_else(String::new, Moment::to_string);
+        let what = format!("ends at {}, and starts at {}", shown(end), shown(start));
+        let hint = "exchange or correct start and end; clock times are by 24 hours (13:30 for half past one), and those without a date are of one day";
+        return Err(problem(&what, hint));
+    }
     let before = readings.time_us.len();
     readings.keep(start_us.unwrap_or(i64::MIN), end_us.unwrap_or(i64::MAX));
     let is_empty = plan.kind.has_water() && readings.water_c.value.is_empty();

@@ -1186,6 +1186,33 @@ notice-above-film = at ambient temperature the line takes up { $share } % of the
 notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
 notice-instrument-taken = { $quantity } by a { $class }
 notice-date-differs = { $log }: the run's date is given as { $stated }, its readings begin on { $found }; the readings count
+# Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
+notice-odd-noon-sign = { $log }: solar noon falls at { $noon } by the clock; with { $longitude } as the longitude it would fall at { $meant }: check the sign of longitude_deg (east positive), else the time zone
+notice-odd-noon-exchanged = { $log }: solar noon falls at { $noon } by the clock; with latitude and longitude exchanged it would fall at { $meant }: check whether latitude_deg and longitude_deg are in each other's place, else the time zone
+notice-far-from-zone-sign = the site lies { $away } km from the principal place of its time zone { $zone }; with { $longitude } as the longitude it would be within { $near } km: check the sign of longitude_deg (east positive), else the time zone
+notice-far-from-zone-exchanged = the site lies { $away } km from the principal place of its time zone { $zone }; at latitude { $latitude } and longitude { $longitude } it would be within { $near } km: check whether latitude_deg and longitude_deg are in each other's place, else the time zone
+notice-sun-down = { $log }: { $irradiance } W/m² at { $time } on { $date }, when the sun is below the horizon here; check the logger's clock and its zone (time_zone under [format]), the date, and the coordinates of the site
+notice-sun-low = { $log }: { $irradiance } W/m² at { $time } on { $date }, when the sun stands { $elevation }° high here and a cloudless sky gives at most about { $most } W/m²; check the logger's clock and its zone (time_zone under [format]), the coordinates of the site, and the unit of irradiance
+notice-heats-at-night = { $log }: the water heats from { $from } to { $to } on { $date }, while the sun is below the horizon here; check the logger's clock and its zone (time_zone under [format]), morning and afternoon, and the coordinates of the site
+# { $first } to { $last } are the dates of the other runs.
+notice-odd-year = { $log }: its readings are of { $found }, those of the other runs of { $first } to { $last }; if its year is a slip and { $meant } is meant, correct it in the log or set the logger's clock
+notice-odd-month = { $log }: its readings are of { $found }, those of the other runs of { $first } to { $last }, and it is listed between them; if its month is a slip and { $meant } is meant, correct it in the log or set the logger's clock
+notice-odd-day-and-month = { $log }: its readings are of { $found }, those of the other runs of { $first } to { $last }; if day and month are exchanged and { $meant } is meant, say so by date_order under [format], or correct the date in the log
+notice-date-of-name = { $log }: its name says { $named }, its readings are of { $found }; correct whichever is a slip
+notice-clock-not-set = { $log }: its readings are of { $found }, from when clocks count that were never set; write the day of the test into the log, and set the logger's clock
+notice-in-future = { $log }: its readings are of { $found }, and today is { $issued }; { $runs ->
+        [one] check the date in the log, and the clock of this computer
+       *[other] in all { $runs } runs lie ahead; check the dates in the logs, and the clock of this computer
+    }
+notice-odd-run = { $log }: its intervals take up { $share } % of the power that the line of the other { $others } runs says; if it is of another cooker, or its load or its columns are others, give it a campaign of its own or correct them; if not, say in its notes what was different
+# { $quantity } is a quantity-…; { $time } is a duration.
+notice-stuck-sensor = { $log }: { $quantity } is { $value } { $unit } in each of { $readings } readings over { $time }, while others change; check that the sensor was connected and that this is its column; leave the cells blank where nothing was measured
+notice-water-air-exchanged = { $log }: the air rises by { $air } K and the water by { $water } K; if the columns are exchanged, name each by water_temperature and ambient_temperature under [columns]
+# { $runs } is a list of runs; { $water }, { $area } and loads have their units.
+notice-load-pounds = { $runs }: { $water } of water on { $area } is { $load }; if the number were pounds, it would be { $meant }, and { $expected } is expected: if it is, convert it (1 lb is 0.4536 kg)
+notice-load-square-feet = { $runs }: { $water } of water on { $area } is { $load }; if the area were in square feet, or its lengths in feet, it would be { $meant }, and { $expected } is expected: if so, convert it (1 ft² is 0.0929 m², 1 ft is 0.3048 m)
+notice-load-kilograms = { $runs }: { $water } of water on { $area } is { $load }; if kilograms were converted as if they were pounds, it would be { $meant }, and { $expected } is expected: if so, write the kilograms as weighed
+notice-load-square-metres = { $runs }: { $water } of water on { $area } is { $load }; if square metres were converted as if they were square feet, it would be { $meant }, and { $expected } is expected: if so, write the square metres as measured
 
 ## How the logs were read
 

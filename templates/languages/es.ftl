@@ -1196,6 +1196,33 @@ notice-above-film = a temperatura ambiente, según la recta se absorbe el { $sha
 notice-instruments-assumed = incertidumbre sin indicar, por lo que se toma el instrumento más desfavorable: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }
 notice-date-differs = { $log }: la fecha indicada de la serie es { $stated }, pero sus lecturas comienzan el { $found }; valen las lecturas
+# Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
+notice-odd-noon-sign = { $log }: el mediodía solar cae a las { $noon } del reloj; con { $longitude } como longitud caería a las { $meant }: compruebe el signo de longitude_deg (positiva hacia el este), o si no la zona horaria
+notice-odd-noon-exchanged = { $log }: el mediodía solar cae a las { $noon } del reloj; con la latitud y la longitud intercambiadas caería a las { $meant }: compruebe si latitude_deg y longitude_deg están una en lugar de la otra, o si no la zona horaria
+notice-far-from-zone-sign = el lugar está a { $away } km del lugar principal de su zona horaria { $zone }; con { $longitude } como longitud estaría a menos de { $near } km: compruebe el signo de longitude_deg (positiva hacia el este), o si no la zona horaria
+notice-far-from-zone-exchanged = el lugar está a { $away } km del lugar principal de su zona horaria { $zone }; con latitud { $latitude } y longitud { $longitude } estaría a menos de { $near } km: compruebe si latitude_deg y longitude_deg están una en lugar de la otra, o si no la zona horaria
+notice-sun-down = { $log }: { $irradiance } W/m² a las { $time } del { $date }, cuando el sol está aquí bajo el horizonte; compruebe el reloj del registrador y su zona (time_zone bajo [format]), la fecha y las coordenadas del lugar
+notice-sun-low = { $log }: { $irradiance } W/m² a las { $time } del { $date }, cuando el sol está aquí a { $elevation }° de altura y un cielo sin nubes da como mucho unos { $most } W/m²; compruebe el reloj del registrador y su zona (time_zone bajo [format]), las coordenadas del lugar y la unidad de la irradiancia
+notice-heats-at-night = { $log }: el agua se calienta de { $from } a { $to } del { $date }, mientras el sol está aquí bajo el horizonte; compruebe el reloj del registrador y su zona (time_zone bajo [format]), mañana y tarde, y las coordenadas del lugar
+# { $first } to { $last } are the dates of the other runs.
+notice-odd-year = { $log }: sus lecturas son del { $found }, las de las demás series del { $first } al { $last }; si el año es un error y se trata del { $meant }, corríjalo en el registro o ponga en hora el registrador
+notice-odd-month = { $log }: sus lecturas son del { $found }, las de las demás series del { $first } al { $last }, y está puesta entre ellas; si el mes es un error y se trata del { $meant }, corríjalo en el registro o ponga en hora el registrador
+notice-odd-day-and-month = { $log }: sus lecturas son del { $found }, las de las demás series del { $first } al { $last }; si el día y el mes están intercambiados y se trata del { $meant }, indíquelo con date_order bajo [format], o corrija la fecha en el registro
+notice-date-of-name = { $log }: su nombre dice { $named }, sus lecturas son del { $found }; corrija lo que sea un error
+notice-clock-not-set = { $log }: sus lecturas son del { $found }, desde cuando cuentan los relojes que nunca se pusieron en hora; escriba el día del ensayo en el registro, y ponga en hora el registrador
+notice-in-future = { $log }: sus lecturas son del { $found }, y hoy es { $issued }; { $runs ->
+        [one] compruebe la fecha en el registro y el reloj de este ordenador
+       *[other] en total { $runs } series están por venir; compruebe las fechas en los registros y el reloj de este ordenador
+    }
+notice-odd-run = { $log }: sus intervalos toman el { $share } % de la potencia que dice la recta de las otras { $others } series; si es de otra cocina, o su carga o sus columnas son otras, haga con ella otra campaña o corríjalas; si no, diga en sus notas qué fue distinto
+# { $quantity } is a quantity-…; { $time } is a duration.
+notice-stuck-sensor = { $log }: { $quantity } vale { $value } { $unit } en cada una de las { $readings } lecturas durante { $time }, mientras otras magnitudes cambian; compruebe que el sensor estaba conectado y que esa es su columna; deje en blanco las celdas donde no se midió nada
+notice-water-air-exchanged = { $log }: el aire sube { $air } K y el agua { $water } K; si las columnas están intercambiadas, nombre cada una con water_temperature y ambient_temperature bajo [columns]
+# { $runs } is a list of runs; { $water }, { $area } and loads have their units.
+notice-load-pounds = { $runs }: { $water } de agua sobre { $area } son { $load }; si el número fueran libras, serían { $meant }, y se esperan { $expected }: si lo son, conviértalas (1 lb son 0.4536 kg)
+notice-load-square-feet = { $runs }: { $water } de agua sobre { $area } son { $load }; si el área estuviera en pies cuadrados, o sus longitudes en pies, serían { $meant }, y se esperan { $expected }: si es así, conviértala (1 ft² son 0.0929 m², 1 ft son 0.3048 m)
+notice-load-kilograms = { $runs }: { $water } de agua sobre { $area } son { $load }; si se convirtieron kilogramos como si fueran libras, serían { $meant }, y se esperan { $expected }: si es así, escriba los kilogramos que se pesaron
+notice-load-square-metres = { $runs }: { $water } de agua sobre { $area } son { $load }; si se convirtieron metros cuadrados como si fueran pies cuadrados, serían { $meant }, y se esperan { $expected }: si es así, escriba los metros cuadrados que se midieron
 
 ## How the logs were read
 

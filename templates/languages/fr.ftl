@@ -1222,6 +1222,33 @@ notice-above-film = à température ambiante, l’eau absorbe, d’après la dro
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
 notice-date-differs = { $log } : la date donnée pour la série est { $stated }, ses relevés commencent le { $found } ; les relevés comptent
+# Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
+notice-odd-noon-sign = { $log } : le midi solaire tombe à { $noon } à l’horloge ; avec { $longitude } pour longitude il tomberait à { $meant } : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
+notice-odd-noon-exchanged = { $log } : le midi solaire tombe à { $noon } à l’horloge ; en échangeant latitude et longitude il tomberait à { $meant } : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
+notice-far-from-zone-sign = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; avec { $longitude } pour longitude il serait à moins de { $near } km : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
+notice-far-from-zone-exchanged = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; à la latitude { $latitude } et à la longitude { $longitude } il serait à moins de { $near } km : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
+notice-sun-down = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), la date et les coordonnées du site
+notice-sun-low = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici à { $elevation }° de hauteur et qu’un ciel sans nuages donne au plus environ { $most } W/m² ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), les coordonnées du site et l’unité de l’irradiance
+notice-heats-at-night = { $log } : l’eau chauffe de { $from } à { $to } le { $date }, alors que le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), matin et après-midi, et les coordonnées du site
+# { $first } to { $last } are the dates of the other runs.
+notice-odd-year = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si l’année est une erreur et qu’il s’agit du { $meant }, corrigez-la dans le fichier de mesures ou réglez l’horloge de l’enregistreur
+notice-odd-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last }, et elle est citée entre elles ; si le mois est une erreur et qu’il s’agit du { $meant }, corrigez-le dans le fichier de mesures ou réglez l’horloge de l’enregistreur
+notice-odd-day-and-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si le jour et le mois sont échangés et qu’il s’agit du { $meant }, dites-le par date_order sous [format], ou corrigez la date dans le fichier de mesures
+notice-date-of-name = { $log } : son nom dit { $named }, ses relevés sont du { $found } ; corrigez ce qui est une erreur
+notice-clock-not-set = { $log } : ses relevés sont du { $found }, date à partir de laquelle comptent les horloges jamais réglées ; écrivez le jour de l’essai dans le fichier de mesures, et réglez l’horloge de l’enregistreur
+notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes le { $issued } ; { $runs ->
+        [one] vérifiez la date dans le fichier de mesures et l’horloge de cet ordinateur
+       *[other] en tout { $runs } séries sont à venir ; vérifiez les dates dans les fichiers de mesures et l’horloge de cet ordinateur
+    }
+notice-odd-run = { $log } : ses intervalles prennent { $share } % de la puissance que dit la droite des { $others } autres séries ; si elle est d’un autre cuiseur, ou si sa charge ou ses colonnes sont autres, faites-en une autre campagne ou corrigez-les ; sinon, dites dans ses notes ce qui était différent
+# { $quantity } is a quantity-…; { $time } is a duration.
+notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans chacun des { $readings } relevés pendant { $time }, alors que d’autres grandeurs changent ; vérifiez que le capteur était branché et que c’est bien sa colonne ; laissez vides les cellules où rien n’a été mesuré
+notice-water-air-exchanged = { $log } : l’air monte de { $air } K et l’eau de { $water } K ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
+# { $runs } is a list of runs; { $water }, { $area } and loads have their units.
+notice-load-pounds = { $runs } : { $water } d’eau sur { $area } font { $load } ; si le nombre était en livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-le (1 lb vaut 0.4536 kg)
+notice-load-square-feet = { $runs } : { $water } d’eau sur { $area } font { $load } ; si l’aire était en pieds carrés, ou ses longueurs en pieds, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-la (1 ft² vaut 0.0929 m², 1 ft vaut 0.3048 m)
+notice-load-kilograms = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des kilogrammes ont été convertis comme des livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les kilogrammes tels que pesés
+notice-load-square-metres = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des mètres carrés ont été convertis comme des pieds carrés, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les mètres carrés tels que mesurés
 
 ## How the logs were read
 

@@ -1190,6 +1190,33 @@ notice-above-film = à temperatura ambiente, a reta dá { $share } % da luz sola
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }
 notice-date-differs = { $log }: a data da série é dada como { $stated }, as suas leituras começam em { $found }; valem as leituras
+# Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
+notice-odd-noon-sign = { $log }: o meio-dia solar cai às { $noon } pelo relógio; com { $longitude } como longitude cairia às { $meant }: verifique o sinal de longitude_deg (leste positivo), ou então o fuso horário
+notice-odd-noon-exchanged = { $log }: o meio-dia solar cai às { $noon } pelo relógio; com latitude e longitude trocadas cairia às { $meant }: verifique se latitude_deg e longitude_deg estão uma no lugar da outra, ou então o fuso horário
+notice-far-from-zone-sign = o local fica a { $away } km do lugar principal do seu fuso horário { $zone }; com { $longitude } como longitude ficaria a menos de { $near } km: verifique o sinal de longitude_deg (leste positivo), ou então o fuso horário
+notice-far-from-zone-exchanged = o local fica a { $away } km do lugar principal do seu fuso horário { $zone }; com latitude { $latitude } e longitude { $longitude } ficaria a menos de { $near } km: verifique se latitude_deg e longitude_deg estão uma no lugar da outra, ou então o fuso horário
+notice-sun-down = { $log }: { $irradiance } W/m² às { $time } de { $date }, quando o sol está aqui abaixo do horizonte; verifique o relógio do registrador e o seu fuso (time_zone em [format]), a data e as coordenadas do local
+notice-sun-low = { $log }: { $irradiance } W/m² às { $time } de { $date }, quando o sol está aqui a { $elevation }° de altura e um céu sem nuvens dá no máximo cerca de { $most } W/m²; verifique o relógio do registrador e o seu fuso (time_zone em [format]), as coordenadas do local e a unidade da irradiância
+notice-heats-at-night = { $log }: a água aquece das { $from } às { $to } de { $date }, enquanto o sol está aqui abaixo do horizonte; verifique o relógio do registrador e o seu fuso (time_zone em [format]), manhã e tarde, e as coordenadas do local
+# { $first } to { $last } are the dates of the other runs.
+notice-odd-year = { $log }: as suas leituras são de { $found }, as das outras séries de { $first } a { $last }; se o ano é um engano e se trata de { $meant }, corrija-o no registro ou acerte o relógio do registrador
+notice-odd-month = { $log }: as suas leituras são de { $found }, as das outras séries de { $first } a { $last }, e ela está listada entre elas; se o mês é um engano e se trata de { $meant }, corrija-o no registro ou acerte o relógio do registrador
+notice-odd-day-and-month = { $log }: as suas leituras são de { $found }, as das outras séries de { $first } a { $last }; se dia e mês estão trocados e se trata de { $meant }, indique isso com date_order em [format], ou corrija a data no registro
+notice-date-of-name = { $log }: o seu nome diz { $named }, as suas leituras são de { $found }; corrija o que for engano
+notice-clock-not-set = { $log }: as suas leituras são de { $found }, de quando contam relógios que nunca foram acertados; escreva o dia do ensaio no registro, e acerte o relógio do registrador
+notice-in-future = { $log }: as suas leituras são de { $found }, e hoje é { $issued }; { $runs ->
+        [one] verifique a data no registro e o relógio deste computador
+       *[other] ao todo { $runs } séries estão por vir; verifique as datas nos registros e o relógio deste computador
+    }
+notice-odd-run = { $log }: os seus intervalos recebem { $share } % da potência que diz a reta das outras { $others } séries; se ela é de outro fogão, ou se a sua carga ou as suas colunas são outras, faça dela outra campanha ou corrija-as; se não, diga nas suas notas o que foi diferente
+# { $quantity } is a quantity-…; { $time } is a duration.
+notice-stuck-sensor = { $log }: { $quantity } é { $value } { $unit } em cada uma das { $readings } leituras durante { $time }, enquanto outras grandezas mudam; verifique se o sensor estava ligado e se essa é a sua coluna; deixe vazias as células onde nada foi medido
+notice-water-air-exchanged = { $log }: o ar sobe { $air } K e a água { $water } K; se as colunas estão trocadas, indique cada uma com water_temperature e ambient_temperature em [columns]
+# { $runs } is a list of runs; { $water }, { $area } and loads have their units.
+notice-load-pounds = { $runs }: { $water } de água sobre { $area } são { $load }; se o número fosse em libras, seriam { $meant }, e se esperam { $expected }: se for, converta-o (1 lb são 0.4536 kg)
+notice-load-square-feet = { $runs }: { $water } de água sobre { $area } são { $load }; se a área estivesse em pés quadrados, ou os seus comprimentos em pés, seriam { $meant }, e se esperam { $expected }: se for assim, converta-a (1 ft² são 0.0929 m², 1 ft são 0.3048 m)
+notice-load-kilograms = { $runs }: { $water } de água sobre { $area } são { $load }; se quilogramas foram convertidos como se fossem libras, seriam { $meant }, e se esperam { $expected }: se for assim, escreva os quilogramas como foram pesados
+notice-load-square-metres = { $runs }: { $water } de água sobre { $area } são { $load }; se metros quadrados foram convertidos como se fossem pés quadrados, seriam { $meant }, e se esperam { $expected }: se for assim, escreva os metros quadrados como foram medidos
 
 ## How the logs were read
 

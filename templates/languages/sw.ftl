@@ -1222,6 +1222,33 @@ notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwa
 notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
 notice-instrument-taken = { $quantity } kwa { $class }
 notice-date-differs = { $log }: tarehe ya duru imetajwa kuwa { $stated }, vipimo vyake vinaanza tarehe { $found }; vipimo ndivyo vinavyohesabiwa
+# Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
+notice-odd-noon-sign = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; kwa longitudo ya { $longitude } ingekuwa { $meant }: kagua alama ya longitude_deg (mashariki ni chanya), la sivyo ukanda wa saa
+notice-odd-noon-exchanged = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; latitudo na longitudo zikibadilishana ingekuwa { $meant }: kagua kama latitude_deg na longitude_deg zimewekwa mahali pa nyingine, la sivyo ukanda wa saa
+notice-far-from-zone-sign = mahali pako km { $away } kutoka mahali pakuu pa ukanda wake wa saa { $zone }; kwa longitudo ya { $longitude } pangekuwa ndani ya km { $near }: kagua alama ya longitude_deg (mashariki ni chanya), la sivyo ukanda wa saa
+notice-far-from-zone-exchanged = mahali pako km { $away } kutoka mahali pakuu pa ukanda wake wa saa { $zone }; kwa latitudo { $latitude } na longitudo { $longitude } pangekuwa ndani ya km { $near }: kagua kama latitude_deg na longitude_deg zimewekwa mahali pa nyingine, la sivyo ukanda wa saa
+notice-sun-down = { $log }: { $irradiance } W/m² saa { $time } tarehe { $date }, wakati jua liko chini ya upeo wa macho hapa; kagua saa ya kirekodi na ukanda wake (time_zone chini ya [format]), tarehe, na viwianishi vya mahali
+notice-sun-low = { $log }: { $irradiance } W/m² saa { $time } tarehe { $date }, wakati jua liko juu kwa { $elevation }° hapa na anga bila mawingu hutoa takriban { $most } W/m² tu; kagua saa ya kirekodi na ukanda wake (time_zone chini ya [format]), viwianishi vya mahali, na kizio cha mnururisho
+notice-heats-at-night = { $log }: maji yanapata joto kuanzia { $from } hadi { $to } tarehe { $date }, wakati jua liko chini ya upeo wa macho hapa; kagua saa ya kirekodi na ukanda wake (time_zone chini ya [format]), asubuhi na alasiri, na viwianishi vya mahali
+# { $first } to { $last } are the dates of the other runs.
+notice-odd-year = { $log }: vipimo vyake ni vya { $found }, vya duru nyingine ni vya { $first } hadi { $last }; ikiwa mwaka ni kosa na iliyokusudiwa ni { $meant }, usahihishe katika rekodi au rekebisha saa ya kirekodi
+notice-odd-month = { $log }: vipimo vyake ni vya { $found }, vya duru nyingine ni vya { $first } hadi { $last }, nayo imeorodheshwa kati yao; ikiwa mwezi ni kosa na iliyokusudiwa ni { $meant }, usahihishe katika rekodi au rekebisha saa ya kirekodi
+notice-odd-day-and-month = { $log }: vipimo vyake ni vya { $found }, vya duru nyingine ni vya { $first } hadi { $last }; ikiwa siku na mwezi zimebadilishana na iliyokusudiwa ni { $meant }, sema hivyo kwa date_order chini ya [format], au sahihisha tarehe katika rekodi
+notice-date-of-name = { $log }: jina lake linasema { $named }, vipimo vyake ni vya { $found }; sahihisha kilicho kosa
+notice-clock-not-set = { $log }: vipimo vyake ni vya { $found }, ambapo saa zisizowahi kurekebishwa huanza kuhesabu; andika siku ya jaribio katika rekodi, na rekebisha saa ya kirekodi
+notice-in-future = { $log }: vipimo vyake ni vya { $found }, na leo ni { $issued }; { $runs ->
+        [one] kagua tarehe katika rekodi, na saa ya kompyuta hii
+       *[other] kwa jumla duru { $runs } ziko mbele; kagua tarehe katika rekodi, na saa ya kompyuta hii
+    }
+notice-odd-run = { $log }: vipindi vyake vinapokea { $share } % ya nguvu ambayo mstari wa duru nyingine { $others } unasema; ikiwa ni ya jiko jingine, au mzigo wake au safuwima zake ni nyingine, ifanyie kampeni yake au zisahihishe; la sivyo, sema katika maelezo yake kilichokuwa tofauti
+# { $quantity } is a quantity-…; { $time } is a duration.
+notice-stuck-sensor = { $log }: { $quantity } ni { $value } { $unit } katika kila kimoja cha vipimo { $readings } kwa muda wa { $time }, huku vingine vikibadilika; kagua kama kihisi kiliunganishwa na kama hii ndiyo safuwima yake; acha seli tupu pasipopimwa kitu
+notice-water-air-exchanged = { $log }: hewa inapanda kwa { $air } K na maji kwa { $water } K; ikiwa safuwima zimebadilishana, itaje kila moja kwa water_temperature na ambient_temperature chini ya [columns]
+# { $runs } is a list of runs; { $water }, { $area } and loads have their units.
+notice-load-pounds = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama nambari ingekuwa pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, ibadilishe (1 lb ni 0.4536 kg)
+notice-load-square-feet = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama eneo lingekuwa katika futi za mraba, au urefu wake katika futi, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, libadilishe (1 ft² ni 0.0929 m², 1 ft ni 0.3048 m)
+notice-load-kilograms = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama kilo zilibadilishwa kana kwamba ni pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, andika kilo kama zilivyopimwa
+notice-load-square-metres = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama mita za mraba zilibadilishwa kana kwamba ni futi za mraba, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, andika mita za mraba kama zilivyopimwa
 
 ## How the logs were read
 

@@ -50,7 +50,7 @@ mod pipeline {
     mod results;
     mod sample_truth;
     mod samples;
-    mod trial;
+    pub mod trial;
 }
 
 mod shown {
@@ -112,6 +112,11 @@ mod procedure {
         mod reference_campaigns;
         mod three_intervals_by_hand;
         pub mod uncertainty;
+    }
+
+    /// Slips of the pen, a clock or a sensor: that honest campaigns have none.
+    mod slips {
+        mod honest;
     }
 
     /// Gain and loss.

@@ -45,6 +45,9 @@ mod schemas;
 #[cfg(unix)]
 mod screens;
 mod shared;
+mod slips;
+#[rustfmt::skip]
+mod slips_table;
 mod tables;
 #[cfg(unix)]
 mod typist;

@@ -15,7 +15,7 @@ use crate::typist::Typist;
 /// Widths of the terminal, and of the lines on it: over 100 columns are not used.
 const WIDTHS: [(u16, usize); 3] = [(60, 60), (80, 80), (120, 100)];
 
-const NO_COLOURS: [(&str, &str); 2] = [("NO_COLOR", "1"), ("SOURCE_DATE_EPOCH", "1790000000")];
+const NO_COLOURS: [(&str, &str); 2] = [("NO_COLOR", "1"), ("SOURCE_DATE_EPOCH", "1795600000")];
 
 /// Campaigns that say much: one that conforms, one that is indicative by an estimate, one that is
 /// not valid, one without water.

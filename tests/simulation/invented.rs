@@ -43,6 +43,8 @@ pub struct Scenario {
     pub vessel_j_per_k: f64,
     /// Minutes from one reading to the next.
     pub every_min: usize,
+    /// Gain and loss of the cooker that the last day's log is of, over those of the others.
+    pub last_cooker: f64,
 }
 
 impl Default for Scenario {
@@ -63,6 +65,7 @@ impl Default for Scenario {
             irradiance_uncertainty: 0.025,
             vessel_j_per_k: 0.0,
             every_min: 1,
+            last_cooker: 1.0,
         }
     }
 }
@@ -175,8 +178,11 @@ relative_uncertainty = 0.003
 
     /// A day's log, a line a minute, from solar ten o'clock until the water is near boiling.
     fn log(&self, day: usize, wrong: &Wrong, generator: &mut Generator) -> String {
-        let gain_m2 = self.gain_m2 * (1.0 + self.gain_by_day * normal(generator));
-        let loss_w_per_k = self.loss_w_per_k * (1.0 + self.loss_by_day * normal(generator));
+        let is_last = day + 1 == self.first_day + self.days;
+        let cooker = if is_last { self.last_cooker } else { 1.0 };
+        let gain_m2 = cooker * self.gain_m2 * (1.0 + self.gain_by_day * normal(generator));
+        let loss_w_per_k =
+            cooker * self.loss_w_per_k * (1.0 + self.loss_by_day * normal(generator));
         let of_day = 1.0 + 0.02 * normal(generator);
         let heat_j_per_k = WATER_KG * WATER_J_PER_KG_K + self.vessel_j_per_k;
         let unit = |generator: &mut Generator| (generator.next_u64() >> 11) as f64 / 2f64.powi(53);

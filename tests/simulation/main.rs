@@ -10,5 +10,6 @@ mod far_apart;
 mod invented;
 mod kinds;
 mod kinds_coverage;
+mod slips;
 mod truth;
 mod two_suns;

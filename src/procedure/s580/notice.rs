@@ -4,7 +4,8 @@ use jiff::tz::TimeZone;
 
 use super::intervals::{IntervalLength, Measured};
 use super::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::campaign::model::{Cooker, CookerType};
+use crate::believable::LATITUDE_DEG;
+use crate::campaign::model::{Cooker, CookerType, Site};
 use crate::language::{Message, Phrase, clock, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::run::Run;
@@ -12,8 +13,19 @@ use crate::procedure::spans::TimeSpan;
 use crate::stats::line::Line;
 use crate::units::{local_clock, local_hours};
 
-/// Solar noon further from 12:00 by the clock than in any time zone in use, h.
-const FURTHEST_NOON_H: f64 = 3.5;
+/// Solar noon earlier and later by the clock than in any time zone in use, h. By the IANA time
+/// zone database and with the equation of time, the principal places of all zones have had it
+/// from 9:58 (Danmarkshavn, a station that keeps UTC; elsewhere from 10:37) to 15:12 (Nome in
+/// summer) since 1970. Within zones it is latest on St Lawrence Island, far west of Nome, at 15:42,
+/// and at 15:20 in the far west of China (longitudes from memory). Stations in Antarctica keep the
+/// time of whoever supplies them, and China's summer time (1986 to 1991) went an hour beyond.
+const NOONS_H: std::ops::RangeInclusive<f64> = 9.75..=15.8;
+/// Solar noon by the clock where a longitude is likely, h.
+const LIKELY_NOONS_H: std::ops::RangeInclusive<f64> = 10.5..=14.5;
+/// Zones that say that a clock keeps to no place.
+const OF_NO_PLACE: &[&str] = &["UTC", "Etc/UTC", "Etc/GMT", "GMT", "Etc/UCT", "Zulu"];
+/// Degrees of longitude that the sun takes an hour for.
+const DEGREES_PER_HOUR: f64 = 15.0;
 /// Share of sunlight that a metallised film sends on when new.
 /// Common practice, no published source.
 const FILM_REFLECTANCE: f64 = 0.86;
@@ -28,6 +40,8 @@ pub enum S580Notice {
         log: String,
         /// Solar noon by the local clock, h.
         noon_h: f64,
+        /// What would put it nearer to 12:00.
+        meant: Option<Longitude>,
     },
     /// A span excluded by the tester that meets no interval.
     IdleExclusion {
@@ -53,6 +67,15 @@ pub enum S580Notice {
     },
 }
 
+/// A longitude that was meant, with solar noon by the clock, h.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Longitude {
+    /// That of the other sign, degrees.
+    OtherSign { longitude_deg: f64, noon_h: f64 },
+    /// That in the place of the latitude.
+    Exchanged { noon_h: f64 },
+}
+
 impl S580Notice {
     /// What it says.
     pub fn message(&self) -> Message {
@@ -67,8 +90,22 @@ impl S580Notice {
                     minutes = short(length.aim_min())
                 )
             }
-            S580Notice::OddSolarNoon { log, noon_h } => {
-                message!("notice-odd-noon", log = log, noon = clock(*noon_h))
+            S580Notice::OddSolarNoon { log, noon_h, meant } => {
+                let said = match meant {
+                    None => message!("notice-odd-noon"),
+                    Some(Longitude::OtherSign {
+                        longitude_deg,
+                        noon_h,
+                    }) => message!(
+                        "notice-odd-noon-sign",
+                        longitude = short(*longitude_deg),
+                        meant = clock(*noon_h)
+                    ),
+                    Some(Longitude::Exchanged { noon_h }) => {
+                        message!("notice-odd-noon-exchanged", meant = clock(*noon_h))
+                    }
+                };
+                said.with("log", log).with("noon", clock(*noon_h))
             }
             S580Notice::IdleExclusion { log, from, to } => {
                 message!("notice-idle-exclusion", log = log, from = from, to = to)
@@ -100,15 +137,44 @@ pub fn about_intervals(
     run: &Run,
     intervals: &[Measured],
     length: IntervalLength,
-    zone: &TimeZone,
+    site: &Site,
 ) -> Option<S580Notice> {
     let log = || run.plan.label.clone();
     let Some(first) = intervals.first() else {
         return Some(S580Notice::NoIntervals { log: log(), length });
     };
-    let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
-    ((noon_h - 12.0).abs() > FURTHEST_NOON_H)
-        .then(|| S580Notice::OddSolarNoon { log: log(), noon_h })
+    let noon_h = 12.0 + clock_ahead_of_sun_h(first, &site.time_zone);
+    let is_odd = !NOONS_H.contains(&noon_h) && !OF_NO_PLACE.contains(&site.time_zone_name.as_str());
+    is_odd.then(|| S580Notice::OddSolarNoon {
+        log: log(),
+        noon_h,
+        meant: meant_longitude(site, noon_h),
+    })
+}
+
+/// What puts solar noon nearest to 12:00, if anything puts it where it is likely: the longitude
+/// with the other sign, or latitude and longitude exchanged.
+fn meant_longitude(site: &Site, noon_h: f64) -> Option<Longitude> {
+    let noon_at = |longitude_deg: f64| {
+        (noon_h + (site.longitude_deg - longitude_deg) / DEGREES_PER_HOUR).rem_euclid(24.0)
+    };
+    let other_sign = Longitude::OtherSign {
+        longitude_deg: -site.longitude_deg,
+        noon_h: noon_at(-site.longitude_deg),
+    };
+    let can_be_latitude = LATITUDE_DEG.contains(&site.longitude_deg);
+    let exchanged = can_be_latitude.then(|| Longitude::Exchanged {
+        noon_h: noon_at(site.latitude_deg),
+    });
+    let off_h = |one: &Longitude| match one {
+        Longitude::OtherSign { noon_h, .. } | Longitude::Exchanged { noon_h } => {
+            (LIKELY_NOONS_H.contains(noon_h)).then_some((noon_h - 12.0).abs())
+        }
+    };
+    let all = [Some(other_sign), exchanged].into_iter().flatten();
+    let likely = all.filter_map(|one| Some((off_h(&one)?, one)));
+    let nearest = likely.min_by(|one, other| one.0.total_cmp(&other.0));
+    nearest.map(|(_, longitude)| longitude)
 }
 
 /// Each span that the tester excludes and that meets no interval.

@@ -248,7 +248,7 @@ mod tests {
         assert_eq!(
             told("ambient_min_c = 15\nwind_gust = 3"),
             [
-                "campaign.toml:3: [limits] wind_gust: unknown key \"wind_gust\"\nhint: did you mean \"wind_gust_m_s\"?"
+                "campaign.toml:3: [limits] wind_gust: unknown key \"wind_gust\"\nhint: did you mean \"wind_gust_m_s\"? its number is in m/s"
             ]
         );
     }

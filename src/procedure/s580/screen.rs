@@ -123,7 +123,7 @@ pub fn screen_run(
     let length = limits.interval();
     let measured = measure_intervals(readings, run.plan.water_kg, site, length);
     let holes = find_holes(&measured, &readings.water_c.time_us, length);
-    let notice = about_intervals(run, &measured, length, &site.time_zone);
+    let notice = about_intervals(run, &measured, length, site);
     let idle = idle_exclusions(run, &measured, &site.time_zone);
     let screened = measured.into_iter().map(|measured| Interval {
         run: index,
