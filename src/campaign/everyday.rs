@@ -232,6 +232,15 @@ pub fn us_name(table: &str, canonical: &str) -> Option<String> {
     Some(format!("{}_{ending}", key.stem))
 }
 
+/// The key for a quantity in a unit, by the key of the schema: `elevation_ft` for `elevation_m` and
+/// `ft`.
+pub fn in_unit(canonical: &str, symbol: &str) -> Option<String> {
+    let key = KEYS.iter().find(|key| key.canonical() == canonical)?;
+    let mut endings = endings(key.kind).iter();
+    let (ending, _) = endings.find(|(_, unit)| *unit == symbol)?;
+    Some(format!("{}_{ending}", key.stem))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

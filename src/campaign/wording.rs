@@ -1,5 +1,6 @@
 //! How a problem of the campaign file is worded.
 
+use super::everyday::in_unit;
 use super::key_units::KeyUnit;
 use super::measured::FOUND_TEXT;
 
@@ -88,6 +89,10 @@ pub fn hint_for_unknown(wrong: &str, known: &[&str]) -> String {
         return format!("did you mean \"{near}\"?");
     }
     let other = known.iter().find(|key| stem_fits(key));
+    let in_its_unit = written.and_then(|written| in_unit(other?, written.symbol));
+    if let Some(key) = in_its_unit {
+        return format!("did you mean \"{key}\"?");
+    }
     match (other, other.and_then(|key| KeyUnit::of(key)), written) {
         (Some(near), Some(unit), Some(written)) => {
             let how = written.conversion(unit);
