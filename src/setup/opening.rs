@@ -1,8 +1,10 @@
 //! The opening of a cooker that the sun shines into, as people say it.
 
+use crate::believable::INTERCEPT_AREA_M2;
 use crate::campaign::aperture::Shape;
 use crate::campaign::measured::parse;
 use crate::measure::{Kind, Unit};
+use crate::units::short;
 
 /// What was said of the opening: a shape with its lengths, or an area. Each text is a number
 /// with its unit.
@@ -50,12 +52,15 @@ impl Opening {
             let text = text.trim();
             format!("found \"{text}\", expected {}", examples(length))
         })?;
+        let (least, most) = (INTERCEPT_AREA_M2.start(), INTERCEPT_AREA_M2.end());
+        let text = text.trim();
         match opening.area_m2() {
-            Some(_) => Ok(opening),
-            None => Err(format!(
-                "found \"{}\", expected sizes of more than 0",
-                text.trim()
+            Some(area_m2) if INTERCEPT_AREA_M2.contains(&area_m2) => Ok(opening),
+            Some(area_m2) => Err(format!(
+                "found \"{text}\", an area of {} m², expected {least} to {most} m²",
+                short(area_m2)
             )),
+            None => Err(format!("found \"{text}\", expected sizes of more than 0")),
         }
     }
 

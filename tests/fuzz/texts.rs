@@ -8,12 +8,14 @@ use jiff::tz::TimeZone;
 use simmerline::campaign::kinds::RunKind;
 use simmerline::campaign::model::{LogRules, RunPlan};
 use simmerline::campaign::moment::Moment;
+use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 use simmerline::campaign::{AttachedFile, Campaign, Reach, read_attached_campaign, read_campaign};
 use simmerline::entry::form::Form;
 use simmerline::entry::line::clock;
+use simmerline::entry::notes::survey;
 use simmerline::entry::sheet::Sheet;
 use simmerline::entry::start::read_date;
-use simmerline::entry::text_file::read_text;
+use simmerline::entry::text_file::{read_text, text_of};
 use simmerline::error::{Error, Result};
 use simmerline::logs::quantity::Role;
 use simmerline::logs::read::read_bytes;
@@ -22,6 +24,9 @@ use simmerline::logs::times::dates::read_written;
 use simmerline::logs::times::time_of_day::{find_zone, read_zone};
 use simmerline::measure::{Kind, Unit};
 use simmerline::procedure::s580::own_limits::check_own_limits;
+use simmerline::setup::answers::Answers;
+use simmerline::setup::filled::filled;
+use simmerline::setup::questions::Question;
 
 use crate::kit::header::HEADER;
 use crate::limits::TEXT;
@@ -327,12 +332,61 @@ fn form() -> Form {
     }
 }
 
+const PLACES: &str = "35.0844, -106.6504
+35°05'04\"N 106°39'01\"W
+N 35 5.07 W 106 39.02
+35,0844; -106,6504
+16 lb 3 oz
+3'4\" x 2 ft
+8 sides 38 in across corners
+10.3 sq ft
+";
+
+/// What a person answers to the questions of a new campaign.
+#[test]
+fn answers() {
+    let _one = crate::limits::one_at_a_time();
+    Target {
+        name: "answers",
+        samples: vec![Sample::whole("invented", PLACES)],
+        always: TEXT,
+        join: only,
+        parse: |_: usize, bytes: &[u8]| {
+            for line in String::from_utf8_lossy(bytes).lines() {
+                for question in Question::ALL {
+                    let mut answers = Answers::default();
+                    if question.take(&mut answers, line).is_ok() {
+                        // What is taken makes a campaign file that can be read.
+                        let text = filled(CAMPAIGN_TEMPLATE, &answers);
+                        let read: std::result::Result<toml::Value, _> = toml::from_str(&text);
+                        read.map_err(|error| Error::Internal(format!("{error}, after: {line}")))?;
+                    }
+                }
+            }
+            Ok(())
+        },
+    }
+    .run();
+}
+
 const FIELD_SHEET: &str = "# clock water air wind sky notes
 10:00 24 24 1 clear begun (invented)
 10:10 31.5 - 2 clear
 10:20 38,5 24.5 1 cloud a thin veil
 10:30 - 25 0 clear the lid was lifted
 10:40 52 25 1 clear
+";
+
+const NOTES: &str = "November 3, 2026
+air 24C (shade)
+sunny all day
+at 10:20 am: 31.5°C
+10h30 - moved it 5°, 36, no clouds
+1040 water 41 air 24.5; calm
+11 a.m. 49 °C, 24 outside
+black pot, lid on
+12:50 70 hazy, wind 2
+1:00 74 after 2 min
 ";
 
 #[test]
@@ -345,13 +399,18 @@ fn field_sheet() {
     };
     Target {
         name: "field_sheet",
-        samples: vec![Sample::whole("invented", FIELD_SHEET)],
+        samples: vec![
+            Sample::whole("invented", FIELD_SHEET),
+            Sample::whole("invented-notes", NOTES),
+        ],
         always: TEXT,
         join: only,
         // What is taken can be written, and read again.
         parse: |_: usize, bytes: &[u8]| {
             let mut sheet = Sheet::new(form());
-            read_text(&mut sheet, path, bytes)?;
+            let text = text_of(path, bytes)?;
+            survey(text);
+            read_text(&mut sheet, path, text)?;
             again(&sheet.to_csv()?)
         },
     }
