@@ -7,8 +7,8 @@ use jiff::civil::Date;
 
 use super::args::EnterOptions;
 use super::enter_log::{NOT_SAVED, TypedLog};
-use super::enter_notes::{Notes, from_notes};
-use super::enter_run::{add_run, kind_of_log};
+use super::enter_notes::{Notes, save_notes};
+use super::enter_run::{add_run, kind_beside, kind_of_log};
 use super::enter_words::{greeting, help};
 use super::lines::Lines;
 use super::screen::Screen;
@@ -57,9 +57,21 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
         .unwrap_or_else(|| kind_of_log(&campaign, &folder.join(&name)));
     if let Some(file) = &options.from {
         let notes = Notes::read(file)?;
-        let form = notes.form(form(&campaign, kind, date), options.kind.is_none());
-        let (log, sheet) = from_notes(folder, name, form, &notes, options.again)?;
-        return add_run(folder, reach, &log.name, &sheet);
+        try_folder(folder, NOT_SAVED)?;
+        let kind = match (options.kind, options.again) {
+            (None, true) => kind_beside(&campaign, &name),
+            _ => kind,
+        };
+        let states_air_unit = campaign.rules.units.ambient_temperature.is_some();
+        let form = form(&campaign, kind, date);
+        let form = notes.form(form, options.kind.is_none(), states_air_unit);
+        let has_weather = campaign
+            .runs
+            .iter()
+            .any(|run| run.log == name && run.weather.is_some());
+        let sheet = notes.sheet(form, has_weather)?;
+        let log = save_notes(folder, name, &sheet, &notes, options.again)?;
+        return add_run(folder, reach, &log, &sheet.sheet, options.again);
     }
     let step_min = step_min(kind, &limits);
     let (mut log, sheet) = TypedLog::open(folder, name, form(&campaign, kind, date))?;
@@ -83,7 +95,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     print_lines(&above)?;
     let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
-        return add_run(folder, reach, &log.name, &desk.sheet);
+        return add_run(folder, reach, &log.name, &desk.sheet, false);
     }
     let mut named = match &options.log {
         Some(name) => format!(" --log {}", quoted(Path::new(name))),

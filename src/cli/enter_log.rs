@@ -58,21 +58,25 @@ impl TypedLog {
         Ok((TypedLog { name, path, saved }, bytes))
     }
 
-    /// Keeps a text that is about to be written over, beside the log.
+    /// Keeps a text that is about to be written over, beside the log, under a name that nothing
+    /// has yet.
     ///
     /// # Errors
     /// [`Error::Usage`] if it cannot be written.
     pub fn keep_older(&self, bytes: &[u8]) -> Result<PathBuf> {
-        let mut name = self.path.clone().into_os_string();
-        name.push(".before");
-        let path = PathBuf::from(name);
-        let there = read_if_there(&path)?;
-        replace_file(
-            &path,
-            there.as_deref().map(sha256_hex).as_deref(),
-            bytes,
-            NOT_SAVED,
-        )?;
+        let named = |number: usize| {
+            let mut name = self.path.clone().into_os_string();
+            name.push(match number {
+                1 => ".before".to_owned(),
+                number => format!(".before-{number}"),
+            });
+            PathBuf::from(name)
+        };
+        // A link that leads nowhere is there, too.
+        let is_free = |path: &PathBuf| fs::symlink_metadata(path).is_err();
+        let path = (1..).map(named).find(is_free);
+        let path = path.expect("numbers have no end");
+        replace_file(&path, None, bytes, NOT_SAVED)?;
         Ok(path)
     }
 

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::enter_log::{NOT_SAVED, TypedLog, read_small};
+use super::enter_log::{TypedLog, read_small};
 use super::lines::Lines;
 use super::screen::Screen;
 use super::terminal::{print_lines, print_note};
@@ -12,7 +12,6 @@ use crate::entry::notes::{Survey, survey};
 use crate::entry::sheet::{Sheet, spoken};
 use crate::entry::text_file::{Taken, read_text, text_of};
 use crate::error::{Error, Problem, Result, why};
-use crate::report::files::try_folder;
 
 /// A text file of lines.
 pub struct Notes {
@@ -42,43 +41,65 @@ impl Notes {
         })
     }
 
-    /// The form of a sheet, with the unit and the kind of run that the notes themselves tell;
-    /// the kind only where it was not asked for. What was told is said.
-    pub fn form(&self, form: Form, may_be_dry: bool) -> Form {
+    /// The form of a sheet, with the units and the kind of run that the notes themselves tell;
+    /// the kind only where it was not asked for, and the unit of the air only where neither the
+    /// notes nor the campaign state it. What was told is said.
+    pub fn form(&self, form: Form, may_be_dry: bool, states_air_unit: bool) -> Form {
         let survey = &self.survey;
-        let boiling_point_c = form.boiling_point_c;
-        let unit = survey.unit.unwrap_or(form.tested_unit);
-        let is_dry = survey.says_dry || survey.is_hotter_than_water(unit, boiling_point_c);
-        let guessed = survey.only_possible_unit(boiling_point_c);
-        let guessed = guessed.filter(|guess| *guess != form.tested_unit && !survey.says_dry);
-        if let Some(unit) = guessed {
+        let tested_unit = survey.tested_unit.unwrap_or(form.tested_unit);
+        let of_air = survey.air_unit;
+        let of_air = of_air.or(survey.tested_unit.filter(|_| !states_air_unit));
+        let air_unit = of_air.unwrap_or(form.air_unit);
+        for (what, unit, usual) in [
+            (form.tested_name(), tested_unit, form.tested_unit),
+            ("air", air_unit, form.air_unit),
+        ] {
+            if unit != usual {
+                let unit = unit.symbol();
+                self.note(&format!(
+                    "the {what} temperature is in {unit}, as the notes say"
+                ));
+            }
+        }
+        // Where nobody states a unit, what is no water in one may be water in the other.
+        let is_stated = survey.tested_unit.is_some() || form.tested_unit.symbol() == "°F";
+        let is_hot = is_stated && survey.is_hotter_than_water(tested_unit, form.boiling_point_c);
+        let is_dry = may_be_dry && form.kind == RunKind::Water && (survey.says_dry || is_hot);
+        if is_dry {
+            let why = match survey.says_dry {
+                true => "the notes say so",
+                false => "most readings are hotter than water gets",
+            };
             self.note(&format!(
-                "no unit stands in the notes; as {} they can be water, as {} they cannot, so they are taken as {}",
-                unit.symbol(),
-                form.tested_unit.symbol(),
-                unit.symbol()
+                "taken as a run of the dry, empty vessel: {why}; --kind water states that it held water"
             ));
         }
-        let kind = match may_be_dry && is_dry && guessed.is_none() && form.kind == RunKind::Water {
-            true => {
-                let why = match survey.says_dry {
-                    true => "the notes say so",
-                    false => "water gets no hotter than it boils",
-                };
-                self.note(&format!(
-                    "taken as a run of the dry, empty vessel: {why}; --kind water states that it held water"
-                ));
-                RunKind::Dry
-            }
-            false => form.kind,
-        };
-        let unit = survey.unit.or(guessed);
         Form {
-            kind,
-            tested_unit: unit.unwrap_or(form.tested_unit),
-            air_unit: unit.unwrap_or(form.air_unit),
+            kind: if is_dry { RunKind::Dry } else { form.kind },
+            tested_unit,
+            air_unit,
             ..form
         }
+    }
+
+    /// The lines of the file.
+    ///
+    /// # Errors
+    /// [`Error::Input`] with every line that cannot be taken, and if no line has an air
+    /// temperature, unless a second log has it.
+    pub fn sheet(&self, form: Form, has_weather: bool) -> Result<Noted> {
+        let air = form.example_values().2;
+        let mut sheet = Sheet::new(form);
+        let taken = read_text(&mut sheet, &self.file, &self.text)?;
+        let has_air = sheet.lines().iter().any(|line| line.cells.air.is_some());
+        if !has_air && !has_weather {
+            let problem = Problem::at(&self.file, "no line has an air temperature");
+            let hint = format!(
+                "add a line such as: air {air}; or name a second log that holds it in the run, as weather = \"…\""
+            );
+            return Err(Error::Input(problem.hint(hint).into()));
+        }
+        Ok(Noted { sheet, taken })
     }
 
     fn note(&self, what: &str) {
@@ -103,26 +124,29 @@ impl Notes {
     }
 }
 
-/// Takes the lines of a file and saves them: all, or none. The log may hold the first of them, or
-/// all: an earlier call may have been killed before it added the run. With `again` it may hold
-/// others, which are kept beside it.
+/// What became of the lines of a file.
+pub struct Noted {
+    pub sheet: Sheet,
+    taken: Taken,
+}
+
+/// Saves the lines of a file: all, or none. The log may hold the first of them, or all: an earlier
+/// call may have been killed before it added the run. With `again` it may hold others, which are
+/// kept beside it. Returns the log's name.
 ///
 /// # Errors
-/// [`Error::Input`] with every line that cannot be taken; [`Error::Usage`] for a log that holds
-/// other lines, and if nothing can be saved.
-pub fn from_notes(
+/// [`Error::Usage`] for a log that holds other lines, and if nothing can be saved.
+pub fn save_notes(
     folder: &Path,
     name: String,
-    form: Form,
+    noted: &Noted,
     notes: &Notes,
     again: bool,
-) -> Result<(TypedLog, Sheet)> {
-    let mut sheet = Sheet::new(form.clone());
-    let taken = read_text(&mut sheet, &notes.file, &notes.text)?;
-    try_folder(folder, NOT_SAVED)?;
+) -> Result<String> {
+    let Noted { sheet, taken } = noted;
     if again {
-        let (mut log, older) = TypedLog::open_anew(folder, name, &form)?;
-        notes.tell(&taken)?;
+        let (mut log, older) = TypedLog::open_anew(folder, name, &sheet.form)?;
+        notes.tell(taken)?;
         let text = sheet.to_csv()?;
         if let Some(older) = older.filter(|older| *older != text.as_bytes()) {
             let kept = log.keep_older(&older)?;
@@ -132,10 +156,10 @@ pub fn from_notes(
                 kept.display()
             ));
         }
-        log.save(&sheet)?;
-        return Ok((log, sheet));
+        log.save(sheet)?;
+        return Ok(log.name);
     }
-    let (mut log, there) = TypedLog::open(folder, name, form)?;
+    let (mut log, there) = TypedLog::open(folder, name, sheet.form.clone())?;
     if let Some(last) = there.lines().last()
         && !sheet.lines().starts_with(there.lines())
     {
@@ -148,9 +172,9 @@ pub fn from_notes(
         let problem = Problem::at(&log.path, what).hint(hint);
         return Err(Error::Usage(problem.into()));
     }
-    notes.tell(&taken)?;
+    notes.tell(taken)?;
     if sheet.lines() != there.lines() {
-        log.save(&sheet)?;
+        log.save(sheet)?;
     }
-    Ok((log, sheet))
+    Ok(log.name)
 }

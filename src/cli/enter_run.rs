@@ -29,7 +29,13 @@ const LONGEST_EMPTY_LOG: u64 = 4096;
 /// # Errors
 /// [`Error::Campaign`] or [`Error::Usage`] if the campaign file does not take the run;
 /// the lines to add by hand are printed before.
-pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<u8> {
+pub fn add_run(
+    folder: &Path,
+    reach: Reach,
+    log: &str,
+    sheet: &Sheet,
+    is_again: bool,
+) -> Result<u8> {
     let (Some(first), Some(last)) = (sheet.lines().first(), sheet.lines().last()) else {
         print("No line was typed, so no run is added.\n")?;
         return Ok(0);
@@ -44,7 +50,10 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
     // It may have been changed while somebody typed.
     let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let place = place(&campaign, &folder.join(log), Some(sheet.form.kind));
-    let entry = entry(&campaign, log, place, sheet);
+    let entry = RunEntry {
+        is_again,
+        ..entry(&campaign, log, place, sheet)
+    };
     let written = write(folder, reach, &campaign, &entry);
     if let Err(error) = written {
         let saved = format!(
@@ -100,6 +109,7 @@ fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet)
         place,
         own_rules: own_rules(sheet, &campaign.rules, &campaign.site.time_zone_name),
         cloudless,
+        is_again: false,
     }
 }
 
@@ -113,6 +123,14 @@ pub fn kind_of_log(campaign: &Campaign, path: &Path) -> RunKind {
     };
     let run = campaign.runs.iter().find(|run| run.log == name);
     run.map_or_else(RunKind::default, |run| run.kind)
+}
+
+/// The kind of all runs but one, where they are of one; else it heats water.
+pub fn kind_beside(campaign: &Campaign, log: &str) -> RunKind {
+    let mut kinds = campaign.runs.iter().filter(|run| run.log != log);
+    let first = kinds.next().map(|run| run.kind);
+    let is_one = |kind: &RunKind| kinds.all(|run| run.kind == *kind);
+    first.filter(is_one).unwrap_or_default()
 }
 
 /// The run that names the log, or one whose log is empty: one of the kind, if there is one.

@@ -5,6 +5,8 @@ use jiff::civil::Time;
 /// A time with what was said of morning and afternoon.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct FreeClock {
+    /// Nothing but digits.
+    pub is_bare: bool,
     hour: i8,
     minute: i8,
     half: Option<Half>,
@@ -20,8 +22,8 @@ enum Half {
 /// Longest that a line may follow the one before, where only that makes its time one of the
 /// afternoon, minutes.
 const LONGEST_GAP_MIN: i32 = 180;
-/// An hour from 1 to this, of the first line, is one of the afternoon: no sun is high before.
-const LATEST_AFTERNOON_HOUR: i8 = 6;
+/// An hour from 1 to this, of the first line of a run in the sun, is one of the afternoon.
+const LATEST_AFTERNOON_HOUR: i8 = 4;
 
 impl FreeClock {
     /// The time at which a text begins, and what stands behind it: `10:20`, `10h30`, `1020`,
@@ -29,6 +31,18 @@ impl FreeClock {
     pub fn at_start(text: &str) -> Option<(FreeClock, &str)> {
         let text = text.trim_start_matches(|c: char| c.is_whitespace() || "-*•[(@".contains(c));
         let text = text.strip_prefix("at ").unwrap_or(text);
+        let text = text
+            .strip_prefix("12 noon")
+            .map_or(text, |_| &text["12 ".len()..]);
+        if let Some(rest) = text.strip_prefix("noon").filter(|rest| ends_word(rest)) {
+            let clock = FreeClock {
+                is_bare: false,
+                hour: 12,
+                minute: 0,
+                half: Some(Half::Afternoon),
+            };
+            return Some((clock, behind_time(rest)));
+        }
         let digits = |text: &str| text.bytes().take_while(u8::is_ascii_digit).count();
         let first = digits(text);
         let (hour, rest) = text.split_at(first);
@@ -70,14 +84,19 @@ impl FreeClock {
         let half = half.or(hour.starts_with('0').then_some(Half::Morning));
         let hour: i8 = hour.parse().ok()?;
         let is_clock = Time::new(hour, minute, 0, 0).is_ok() && (half.is_none() || hour <= 12);
-        let ends = !rest.starts_with(|c: char| c.is_alphanumeric());
-        let clock = FreeClock { hour, minute, half };
-        let rest = rest.trim_start_matches(|c: char| c.is_whitespace() || ",;:-–—=>)]".contains(c));
-        (is_clock && ends).then_some((clock, rest))
+        let clock = FreeClock {
+            is_bare: first > 2,
+            hour,
+            minute,
+            half,
+        };
+        (is_clock && ends_word(rest)).then(|| (clock, behind_time(rest)))
     }
 
     /// The time of the day, after that of the line before.
-    pub fn time_after(self, last: Option<Time>) -> Option<Time> {
+    ///
+    /// `in_sun` tells that a first line of one to four o'clock cannot be of the night.
+    pub fn time_after(self, last: Option<Time>, in_sun: bool) -> Option<Time> {
         let of_half = |half: Half| match (half, self.hour) {
             (Half::Morning, 12) => 0,
             (Half::Morning, hour) | (Half::Afternoon, hour @ 12..) => hour,
@@ -94,7 +113,7 @@ impl FreeClock {
         let afternoon = at(self.hour + 12)?;
         let minutes = |time: Time| i32::from(time.hour()) * 60 + i32::from(time.minute());
         let is_afternoon = match last {
-            None => self.hour <= LATEST_AFTERNOON_HOUR,
+            None => in_sun && self.hour <= LATEST_AFTERNOON_HOUR,
             Some(last) => {
                 let gap_min = minutes(afternoon) - minutes(last);
                 morning <= last && (1..=LONGEST_GAP_MIN).contains(&gap_min)
@@ -102,6 +121,18 @@ impl FreeClock {
         };
         Some(if is_afternoon { afternoon } else { morning })
     }
+}
+
+/// Whether a word ends where a text begins.
+fn ends_word(rest: &str) -> bool {
+    !rest.starts_with(|c: char| c.is_alphanumeric())
+}
+
+/// What stands behind a time, without the marks that part it from what follows. A dash may stand
+/// for what was not read, unless it touches the time.
+fn behind_time(rest: &str) -> &str {
+    let rest = rest.strip_prefix(['-', '–', '—']).unwrap_or(rest);
+    rest.trim_start_matches(|c: char| c.is_whitespace() || ",;:=>)]".contains(c))
 }
 
 /// Morning or afternoon, if a text begins with it, and what stands behind.
@@ -133,7 +164,7 @@ mod tests {
     fn time(text: &str, last: Option<&str>) -> Option<(String, String)> {
         let last = last.map(|last| last.parse::<Time>().unwrap());
         let (clock, rest) = FreeClock::at_start(text)?;
-        let time = clock.time_after(last)?;
+        let time = clock.time_after(last, true)?;
         Some((time.strftime("%H:%M").to_string(), rest.to_owned()))
     }
 
@@ -143,7 +174,11 @@ mod tests {
             ("10:20 165F", None, "10:20", "165F"),
             ("10:20: 165F", None, "10:20", "165F"),
             ("10:20:30 165", None, "10:20", "165"),
-            ("10h30 - 165", None, "10:30", "165"),
+            ("10h30 - 165", None, "10:30", "- 165"),
+            ("10:20-165F", None, "10:20", "165F"),
+            ("12 noon 165", None, "12:00", "165"),
+            ("noon: 165", None, "12:00", "165"),
+            ("6:45 20 24", None, "06:45", "20 24"),
             ("10h, 165", None, "10:00", "165"),
             ("10.20 165", None, "10:20", "165"),
             ("1020 165", None, "10:20", "165"),

@@ -30,6 +30,8 @@ pub struct RunEntry<'r> {
     pub own_rules: OwnRules,
     /// Empty where the campaign has no use for them.
     pub cloudless: Vec<ClearSpan>,
+    /// The log was taken from corrected notes: what the run says of an older one goes.
+    pub is_again: bool,
 }
 
 /// The text of a campaign file with the run; the same text where it says all already.
@@ -61,7 +63,15 @@ pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
     let runs = runs_of(&mut document)?;
     match entry.place {
         Place::New | Place::Matched(..) => {}
-        Place::Present(log) => set_kind(run_of(runs, log)?, entry.kind, false)?,
+        Place::Present(log) => {
+            let run = run_of(runs, log)?;
+            set_kind(run, entry.kind, entry.is_again)?;
+            if entry.is_again {
+                run.remove("cloudless");
+                run.remove("units");
+                add_own_rules(run, &entry.own_rules);
+            }
+        }
         Place::InsteadOf(log) => {
             let run = run_of(runs, log)?;
             rename_log(run, entry.log);
@@ -248,6 +258,7 @@ mod tests {
             place,
             own_rules: OwnRules::default(),
             cloudless: sheet("°C", &["10:20 30", "10:30 31 - - c", "10:40 32"]).clear_spans(),
+            is_again: false,
         }
     }
 
@@ -308,6 +319,7 @@ mod tests {
         let dry = |place| RunEntry {
             kind: RunKind::Dry,
             cloudless: Vec::new(),
+            is_again: false,
             ..entry(place)
         };
         let run = "[[run]]\nlog = \"2026-11-03.csv\"\nkind = \"dry\"\n";

@@ -8,11 +8,12 @@ use jiff::civil::Time;
 use super::form::{Column, Form};
 use super::free_clock::FreeClock;
 use super::free_line::read_free;
-use super::line::{Cells, Sky, clock as clock_of_sheet};
-use super::notes::{General, is_remark, read_general};
+use super::line::{Cells, clock as clock_of_sheet};
+use super::notes::{General, is_remark, read_general, survey};
 use super::sheet::{Line, Sheet, spoken};
-use super::value::{Number, Refusal};
+use super::value::Refusal;
 use crate::error::{Error, Problem, Problems, Result};
+use crate::shown::is_unseen;
 
 /// What is to be said of a line that was taken.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -52,22 +53,34 @@ pub fn text_of<'b>(path: &Path, bytes: &'b [u8]) -> Result<&'b str> {
 pub fn read_text(sheet: &mut Sheet, path: &Path, text: &str) -> Result<Taken> {
     let mut refused: Vec<(u64, Refusal)> = Vec::new();
     let mut taken = Taken::default();
+    let times = survey(text).times;
     let lines = (1..).zip(text.lines());
     let lines: Vec<(u64, &str)> = lines.filter(|(_, line)| !is_remark(line)).collect();
-    let mut of_all = OfAll::default();
+    let mut of_others = OfOthers::default();
     for &(line, text) in &lines {
-        if FreeClock::at_start(text).is_none() {
+        if let Some(refusal) = control_character(text) {
+            refused.push((line, refusal));
+        } else if times.split(text).is_none() {
             match read_general(&sheet.form, text) {
-                Ok(general) => of_all.keep(line, general, &sheet.form, &mut taken),
+                Ok(general) => of_others.lines.push((line, general)),
                 Err(refusal) => refused.push((line, refusal)),
             }
         }
     }
+    taken.understood.extend(of_others.told(&sheet.form));
     for (line, text) in lines {
-        if FreeClock::at_start(text).is_none() {
+        let Some((clock, rest)) = times
+            .split(text)
+            .filter(|_| control_character(text).is_none())
+        else {
             continue;
-        }
-        match read_line(sheet, text, &of_all) {
+        };
+        let written = Written {
+            first: text.split_whitespace().next().unwrap_or_default(),
+            clock,
+            rest,
+        };
+        match read_line(sheet, &written, of_others.at(line)) {
             Ok((odd, understood)) => {
                 taken.odd.extend(odd.map(|what| Told { line, what }));
                 let understood = understood.map(|what| Told { line, what });
@@ -94,67 +107,110 @@ pub fn read_text(sheet: &mut Sheet, path: &Path, text: &str) -> Result<Taken> {
 
 /// What lines without a time say of those that have one.
 #[derive(Debug, Default)]
-struct OfAll {
-    air: Option<Number>,
-    sky: Option<Sky>,
+struct OfOthers {
+    lines: Vec<(u64, General)>,
 }
 
-impl OfAll {
-    fn keep(&mut self, line: u64, general: General, form: &Form, taken: &mut Taken) {
-        let what = match general {
-            General::Air(air) => {
-                let unit = form.air_unit.symbol();
-                let what = format!("air {} {unit}, for every line without its own", air.text);
-                self.air = Some(air);
-                what
-            }
-            General::Sky(sky) => {
-                self.sky = Some(sky);
-                format!("sky {}, for every line without its own", sky.word())
-            }
-            General::Known => return,
-            General::Words(words) => {
-                format!("words without a time, which stay in this file alone: {words}")
-            }
+impl OfOthers {
+    /// The air and the sky of a line that has none of its own: what was said last above it; the
+    /// air, where none was, what is said first below.
+    fn at(&self, line: u64) -> General {
+        let above = || self.lines.iter().rev().filter(|(at, _)| *at < line);
+        let air = above().find_map(|(_, general)| general.air.clone());
+        let below = || {
+            self.lines
+                .iter()
+                .find_map(|(_, general)| general.air.clone())
         };
-        taken.understood.push(Told { line, what });
+        General {
+            air: air.or_else(below),
+            sky: above().find_map(|(_, general)| general.sky),
+            words: String::new(),
+        }
     }
+
+    fn told(&self, form: &Form) -> Vec<Told> {
+        let airs = self
+            .lines
+            .iter()
+            .filter(|(_, general)| general.air.is_some());
+        let is_only_air = airs.count() == 1;
+        let mut told = Vec::new();
+        for (line, General { air, sky, words }) in &self.lines {
+            let whose = match is_only_air {
+                true => "for every line without its own",
+                false => "for lines below without their own",
+            };
+            let air = air
+                .as_ref()
+                .map(|air| format!("air {} {}, {whose}", air.text, form.air_unit.symbol()));
+            let sky = sky.filter(|_| form.in_sun());
+            let sky =
+                sky.map(|sky| format!("sky {}, for lines below without their own", sky.word()));
+            let words = (!words.is_empty())
+                .then(|| format!("words without a time, which stay in this file alone: {words}"));
+            let what: Vec<String> = [air, sky, words].into_iter().flatten().collect();
+            if !what.is_empty() {
+                told.push(Told {
+                    line: *line,
+                    what: what.join("; "),
+                });
+            }
+        }
+        told
+    }
+}
+
+/// A line with its time, taken apart.
+struct Written<'t> {
+    first: &'t str,
+    clock: FreeClock,
+    rest: &'t str,
+}
+
+fn control_character(text: &str) -> Option<Refusal> {
+    let is_bad = |c: char| c != '\t' && is_unseen(c);
+    text.contains(is_bad).then(|| {
+        Refusal::new(
+            "found a character that cannot be seen, as an arrow key or a copied text brings",
+            "write the line again",
+        )
+    })
 }
 
 /// Adds a line with its time; what is odd about it, and what it was taken for, where it is not
 /// written as on a field sheet.
 fn read_line(
     sheet: &mut Sheet,
-    text: &str,
-    of_all: &OfAll,
+    written: &Written<'_>,
+    of_others: General,
 ) -> std::result::Result<(Option<String>, Option<String>), Refusal> {
     let form = &sheet.form;
-    let Some((clock, rest)) = FreeClock::at_start(text) else {
-        return Err(Refusal::new("found no time", "write the time first"));
-    };
+    let Written { first, clock, rest } = *written;
     let last = sheet.lines().last().map(|line| line.time);
-    let written = text.split_whitespace().next().unwrap_or_default();
-    let time = clock
-        .time_after(last)
-        .map_or_else(|| written.to_owned(), spoken);
-    let time = form.time(&time)?;
+    let time = clock.time_after(last, form.in_sun());
+    let time = form.time(&time.map_or_else(|| first.to_owned(), spoken))?;
     let (mut cells, is_free) = match form.read_line(rest) {
         Ok(typed) if typed.time.is_none() => (typed.cells, false),
         refused => match (read_free(form, rest), refused) {
             (Ok(cells), _) => (cells, true),
-            // What begins with a number is written as on a field sheet.
-            (Err(_), Err(refusal)) if rest.starts_with(|c: char| c.is_ascii_digit()) => {
-                return Err(refusal);
-            }
+            // What begins with a number is written as on a field sheet, if it is numbers alone.
+            (Err(_), Err(refusal)) if is_of_a_sheet(rest) => return Err(refusal),
             (Err(refusal), _) => return Err(refusal),
         },
     };
-    cells.air = cells.air.or_else(|| of_all.air.clone());
-    cells.sky = cells.sky.or(of_all.sky.filter(|_| form.in_sun()));
-    let is_other_time = clock_of_sheet(written) != Some(time);
+    cells.air = cells.air.or(of_others.air);
+    cells.sky = cells.sky.or(of_others.sky.filter(|_| form.in_sun()));
+    let is_other_time = clock_of_sheet(first) != Some(time);
     let understood = (is_free || is_other_time).then(|| described(form, time, &cells));
     let odd = sheet.add(Line { time, cells })?;
     Ok((odd, understood))
+}
+
+/// Whether a line begins with two words of numbers, or is one.
+fn is_of_a_sheet(rest: &str) -> bool {
+    let mut words = rest.split_whitespace().take(2);
+    words.all(|word| word.starts_with(|c: char| c.is_ascii_digit()))
 }
 
 /// A line as it was taken.

@@ -96,7 +96,7 @@ pub fn temperature(
     let other_unit = |other: Unit| {
         let key = if what == "air" { "ambient" } else { what };
         format!(
-            "convert it, or write {key}_temperature = \"{}\" under [units] in campaign.toml before anything is typed",
+            "convert it; write the unit behind each number in a file of notes; or write {key}_temperature = \"{}\" under [units] in campaign.toml before anything is typed",
             other.symbol()
         )
     };

@@ -267,8 +267,8 @@ mod tests {
             Some("Basket \"two\" (invented)")
         );
         assert_eq!(
-            read["cooker"]["aperture"]["width_in"].as_float(),
-            Some(36.0)
+            read["cooker"]["aperture"]["width_in"].as_integer(),
+            Some(36)
         );
         assert_eq!(read["site"]["longitude_deg"].as_float(), Some(-106.65));
         assert_eq!(read["site"]["elevation_ft"].as_integer(), Some(5312));

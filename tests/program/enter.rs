@@ -506,7 +506,7 @@ fn notes_of_a_pot_hotter_than_water_are_a_dry_run() {
     bench.write("notes.txt", DRY_NOTES);
     let ended = bench.run(&[&ENTER[..], &["--from", "notes.txt"]].concat());
     ended.exits(0).says(&[
-        "note: notes.txt: taken as a run of the dry, empty vessel: water gets no hotter than it boils",
+        "note: notes.txt: taken as a run of the dry, empty vessel: most readings are hotter than water gets",
     ]);
     let log = bench.read(LOG);
     assert!(log.contains("time,dry vessel (°C),air (°C)"), "{log}");
@@ -542,7 +542,32 @@ fn a_corrected_file_is_taken_again_and_the_older_lines_are_kept() {
         .says(&["mallee/2026-11-03.csv.before"]);
     assert!(bench.read(LOG).contains("10:40,41,26"));
     assert_eq!(bench.read("mallee/2026-11-03.csv.before"), first);
+    // Nothing that is there is written over, and what was thought of the run goes with its lines.
+    bench.write("notes.txt", "air 26\ndry pot\n10:20 31\n10:30 90\n");
+    enter(&["--again"])
+        .exits(0)
+        .says(&["mallee/2026-11-03.csv.before-2", "the notes say so"]);
+    assert_eq!(bench.read("mallee/2026-11-03.csv.before"), first);
+    assert!(
+        bench
+            .read("mallee/campaign.toml")
+            .contains("kind = \"dry\"")
+    );
+    bench.write("notes.txt", "air 26\n10:20 31\n10:30 36\n10:40 41\n");
+    enter(&["--again"]).exits(0);
+    assert!(
+        bench
+            .read("mallee/campaign.toml")
+            .contains("kind = \"water\"")
+    );
+    bench.write("notes.txt", "10:20 31\n10:30 36\n");
+    let before = bench.files("");
+    enter(&["--again"])
+        .exits(3)
+        .says(&["no line has an air temperature", "air 24"]);
+    assert!(bench.files("") == before);
     // What nobody typed in is not written over.
+    bench.write("notes.txt", "air 26\n10:20 31\n");
     bench.write(LOG, "time,water_c\n");
     enter(&["--again"])
         .exits(2)
@@ -551,14 +576,63 @@ fn a_corrected_file_is_taken_again_and_the_older_lines_are_kept() {
 }
 
 #[test]
-fn numbers_that_can_be_water_in_fahrenheit_alone_are_taken_for_that_and_it_is_said() {
+fn numbers_without_a_unit_that_are_no_water_in_the_campaigns_are_refused_and_not_guessed() {
     let bench = bench("");
     bench.write("notes.txt", "air 75\n10:20 88\n10:30 104\n10:40 121\n");
+    let before = bench.files("");
+    let ended = bench.run(&[&ENTER[..], &["--from", "notes.txt"]].concat());
+    ended.exits(3).says(&[
+        "notes.txt:3: found water of 104 °C",
+        "was it read in °F? 104 °F are 40.0 °C",
+        "write the unit behind each number",
+    ]);
+    assert!(bench.files("") == before);
+    bench.write("notes.txt", "air 75\n10:20 88F\n10:30 104\n10:40 121\n");
     let ended = bench.run(&[&ENTER[..], &["--from", "notes.txt"]].concat());
     ended
         .exits(0)
-        .says(&["as °F they can be water, as °C they cannot"]);
+        .says(&["the water temperature is in °F, as the notes say"]);
     assert!(bench.read(LOG).contains("time,water (°F),air (°F)"));
+}
+
+/// A line of a field sheet means what it always did, and a slip stays a slip.
+#[test]
+fn lines_of_a_field_sheet_are_never_read_as_notes() {
+    let bench = bench(CLEAR_SKY);
+    bench.write(
+        "notes.txt",
+        "10:20 31.5 24 1 c\n10:30 - 24 1 c\n10:40 -2 -3\n",
+    );
+    bench
+        .run(&[&ENTER[..], &["--from", "notes.txt"]].concat())
+        .exits(0);
+    let log = bench.read(LOG);
+    assert!(
+        log.contains("10:30,,24,1,clear,\n2026-11-03 10:40,-2,-3,,,\n"),
+        "{log}"
+    );
+    for (notes, said) in [
+        (
+            "10:20 31.5\n10:30 33\n10:40 355\n10:50 38\n",
+            "notes.txt:3: found water of 355 °C",
+        ),
+        (
+            "10:20 35.5\n10:30 43\n10:40 152\n10:50 58\n",
+            "notes.txt:3: found water of 152 °C",
+        ),
+        (
+            "10:20 65\n130 24\n",
+            "notes.txt:2: found \"130 24\", expected the time first",
+        ),
+    ] {
+        bench.write("notes.txt", notes);
+        let asked = ["--from", "notes.txt", "--log", "b.csv"];
+        bench
+            .run(&[&ENTER[..], &asked].concat())
+            .exits(3)
+            .says(&[said]);
+        assert!(!bench.path("mallee/b.csv").exists(), "{notes}");
+    }
 }
 
 #[test]

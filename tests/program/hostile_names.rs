@@ -125,8 +125,8 @@ fn folder_names_are_shown_escaped() {
         shows(&bench, &["check", folder]);
     }
     let new = format!("{HOSTILE}/new");
-    shows(&bench, &["new", &new]);
-    shows(&bench, &["new", &new]);
+    shows(&bench, &["new", &new, "--yes"]);
+    shows(&bench, &["new", &new, "--yes"]);
     let pdf = format!("{HOSTILE}/mallee.pdf");
     screen(&bench, &["report", "mallee"]);
     fs::copy(bench.path("reports/mallee.pdf"), bench.path(&pdf)).unwrap();
