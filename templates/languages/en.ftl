@@ -1214,6 +1214,7 @@ log-form-text = { $written_in }; header on line { $line }; decimal { $mark }
 log-time-text = time: { $format }, as in "{ $example }"; zone { $zone }
 log-clock = clock
 log-clock-text = { $seconds } s added to all times
+log-notes = notes: those that say that the cooker was turned to the sun are read
 log-not-read = not read
 log-readings = { $readings ->
         [one] { $readings } reading from { $from } to { $to }

@@ -1224,6 +1224,7 @@ log-form-text = { $written_in }; encabezado en la línea { $line }; signo decima
 log-time-text = hora: { $format }, como en «{ $example }»; zona { $zone }
 log-clock = reloj
 log-clock-text = { $seconds } s sumados a todas las horas
+log-notes = notas: se leen las que dicen que la cocina se volvió a orientar al sol
 log-not-read = sin leer
 log-readings = { $readings ->
         [one] { $readings } lectura de { $from } a { $to }

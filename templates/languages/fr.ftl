@@ -1252,6 +1252,7 @@ log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque d�
 log-time-text = temps : { $format }, comme dans « { $example } » ; fuseau : { $zone }
 log-clock = horloge
 log-clock-text = { $seconds } s ajoutées à toutes les heures
+log-notes = notes : on lit celles qui disent que le cuiseur a été réorienté vers le soleil
 log-not-read = non lu
 log-readings = { $readings ->
         [one] { $readings } relevé de { $from } à { $to }

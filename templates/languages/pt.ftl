@@ -1218,6 +1218,7 @@ log-form-text = { $written_in }; cabeçalho na linha { $line }; sinal decimal: {
 log-time-text = hora: { $format }, como em “{ $example }”; fuso { $zone }
 log-clock = relógio
 log-clock-text = { $seconds } s somados a todas as horas
+log-notes = notas: leem-se as que dizem que o fogão foi reorientado para o sol
 log-not-read = não lidas
 log-readings = { $readings ->
         [one] { $readings } leitura de { $from } a { $to }

@@ -1250,6 +1250,7 @@ log-form-text = { $written_in }; kichwa kwenye mstari { $line }; alama ya desima
 log-time-text = wakati: { $format }, kama katika "{ $example }"; ukanda { $zone }
 log-clock = saa
 log-clock-text = { $seconds } s zimeongezwa kwenye nyakati zote
+log-notes = maelezo: yanasomwa yale yanayosema kuwa jiko lilielekezwa tena kwenye jua
 log-not-read = hazikusomwa
 log-readings = { $readings ->
         [one] kipimo { $readings } kuanzia { $from } hadi { $to }
