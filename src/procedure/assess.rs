@@ -1,5 +1,6 @@
 //! A campaign and its logs to everything that the procedures make of them.
 
+use super::acceptance::{self, Acceptance};
 use super::box_cooker::{BoxFigures, box_figures};
 use super::cooking::{DangerZone, Prospect, danger_zone, look_ahead};
 use super::dish::{DishFigures, dish_figures};
@@ -25,6 +26,9 @@ pub struct Assessment {
     /// The same of the water alone, whatever the vessels store: what is said of pots, months and
     /// other sun rests on it.
     pub water_balance: Option<HeatBalance>,
+    /// How far the sun may stand off the axis; `None` where no log tells when the cooker was aimed,
+    /// or the heat balance is left out.
+    pub acceptance: Option<Acceptance>,
     /// The campaign's tests of the dry vessel that were typed in, in their order.
     pub dry_vessel: Vec<Stagnation>,
     /// Its dry runs.
@@ -71,6 +75,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     } else {
         water_balance.clone()
     };
+    let acceptance = (!procedures.leaves_out(ProcedureKey::HeatBalance))
+        .then(|| acceptance::fit(&tested, &s580.limits))
+        .flatten();
     let dry_runs = dry_runs(&tested);
     let box_figures = box_figures(&tested, &dry_runs);
     let dish_figures = dish_figures(&tested, heat_balance.as_ref().or(water_balance.as_ref()));
@@ -86,6 +93,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         s580,
         heat_balance,
         water_balance,
+        acceptance,
         dry_vessel,
         dry_runs,
         box_figures,
