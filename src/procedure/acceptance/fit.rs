@@ -250,6 +250,9 @@ fn falls() -> Vec<f64> {
     rising.chain([0.0]).chain(falling).collect()
 }
 
+/// Where Student's t says no more.
+const MOST_T: f64 = 1e6;
+
 /// Gain that rises faster than this with the angle is not looked for, degrees.
 const LEAST_RISING_DEG: f64 = 3.0;
 
@@ -293,9 +296,12 @@ fn lowest(places: &[f64], values: &[f64]) -> Lowest {
 impl Fall {
     /// Probability that chance alone makes such a fall, or one that is steeper.
     fn p(&self) -> f64 {
-        let t = self.per_deg2 / self.standard_error;
-        let both = two_sided_p(t, self.freedom as f64);
-        if t > 0.0 { both / 2.0 } else { 1.0 }
+        if self.per_deg2 <= 0.0 {
+            return 1.0;
+        }
+        // Readings without any scatter have none of their own.
+        let t = (self.per_deg2 / self.standard_error).min(MOST_T);
+        two_sided_p(t, self.freedom as f64) / 2.0
     }
 
     /// The half angles that it may be, degrees; `None` where it may be none.
