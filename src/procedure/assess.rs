@@ -67,17 +67,8 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let s580 = s580::rate(&tested, limits);
     let dry_vessel = stagnations(&tested).map_err(refuse)?;
     let water_balance = heat_balance::fit(&tested, &s580, Heat::OfWater);
-    let procedures = &tested.campaign.procedures;
-    let heat_balance = if procedures.leaves_out(ProcedureKey::HeatBalance) {
-        None
-    } else if tested.campaign.vessel_heat.is_some() {
-        heat_balance::fit(&tested, &s580, Heat::OfWaterAndVessels)
-    } else {
-        water_balance.clone()
-    };
-    let acceptance = (!procedures.leaves_out(ProcedureKey::HeatBalance))
-        .then(|| acceptance::fit(&tested, &s580.limits))
-        .flatten();
+    let heat_balance = printed_balance(&tested, &s580, water_balance.as_ref());
+    let acceptance = acceptance::fit(&tested, &s580.limits);
     let dry_runs = dry_runs(&tested);
     let box_figures = box_figures(&tested, &dry_runs);
     let dish_figures = dish_figures(&tested, heat_balance.as_ref().or(water_balance.as_ref()));
@@ -103,6 +94,23 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         danger_zone,
         notices,
     })
+}
+
+/// The heat balance that is printed, with the vessels' heat where that is known; `None` where it
+/// cannot be fitted or the campaign leaves it out.
+fn printed_balance(
+    tested: &Tested,
+    s580: &S580,
+    of_water: Option<&HeatBalance>,
+) -> Option<HeatBalance> {
+    let campaign = &tested.campaign;
+    if campaign.procedures.leaves_out(ProcedureKey::HeatBalance) {
+        None
+    } else if campaign.vessel_heat.is_some() {
+        heat_balance::fit(tested, s580, Heat::OfWaterAndVessels)
+    } else {
+        of_water.cloned()
+    }
 }
 
 /// Every notice: where files lie, then run by run, then of the campaign as a whole.

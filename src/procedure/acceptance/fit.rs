@@ -6,6 +6,7 @@ use super::fall::Shape;
 use super::finding::{AcceptanceFinding, FindingCode};
 use super::squares::{Squares, of_run, shares};
 use super::teeth::{Tooth, teeth};
+use crate::campaign::kinds::ProcedureKey;
 use crate::language::fixed;
 use crate::message;
 use crate::procedure::s580::Limits;
@@ -65,7 +66,7 @@ pub struct HalfAngle {
 }
 
 /// Fits how gain falls with the angle that the sun has moved since the last aiming; `None` where
-/// no run tells when it was aimed.
+/// no run tells when it was aimed, or the campaign leaves the heat balance out.
 ///
 /// In each tooth the water's temperature follows from C dT/dt = g·f(θ)·G − u·Td − w·Td², with f by
 /// one of [`Shape`]; g/C, u/C and w/C are each run's own, and every tooth
@@ -78,11 +79,11 @@ pub struct HalfAngle {
 /// Common practice, no published source. The delete-a-group jackknife: Kott, Journal of Official
 /// Statistics 17 (2001) 521–526, from memory.
 pub fn fit(tested: &Tested, limits: &Limits) -> Option<Acceptance> {
-    let is_told = |tested: &Tested| {
-        let mut runs = tested.runs.iter();
-        runs.any(|run| !run.readings.aimed_us.is_empty())
-    };
-    is_told(tested).then(|| of_teeth(&all_teeth(tested, limits)))
+    let mut runs = tested.runs.iter();
+    let is_told = runs.any(|run| !run.readings.aimed_us.is_empty());
+    let procedures = &tested.campaign.procedures;
+    let is_left_out = procedures.leaves_out(ProcedureKey::HeatBalance);
+    (is_told && !is_left_out).then(|| of_teeth(&all_teeth(tested, limits)))
 }
 
 fn all_teeth(tested: &Tested, limits: &Limits) -> Vec<Tooth> {
