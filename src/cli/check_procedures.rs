@@ -7,6 +7,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::{Finding, Level};
 use crate::procedure::stated::{FigureKey, stated};
+use crate::report::heat_balance::acceptance_words;
 use crate::report::procedure_part::row;
 
 /// The figures that there are so far, and what is missing for others, by procedure; nothing
@@ -18,8 +19,11 @@ pub fn of_procedures(lines: &mut Lines, assessment: &Assessment, words: &Words) 
     };
     let figures = stated(assessment);
     let figures = figures.iter().filter(|one| is_other(one.key));
+    let acceptance = assessment.acceptance.as_ref();
+    let acceptance = acceptance.filter(|one| one.half_angle.is_some());
     let rows: Vec<(String, String)> = figures
         .map(|one| row(one, words))
+        .chain(acceptance.map(|one| acceptance_words::row(one, words)))
         .map(|said| (said.label, said.text))
         .collect();
     // What is found of a number that cannot be true says nothing new.
@@ -76,6 +80,11 @@ pub fn findings(assessment: &Assessment) -> Vec<Found> {
     }
     if let Some(part) = &assessment.dish_figures {
         all.extend(found(ProcedureKey::Dish, &part.findings, |code| {
+            code.code()
+        }));
+    }
+    if let Some(part) = &assessment.acceptance {
+        all.extend(found(ProcedureKey::HeatBalance, &part.findings, |code| {
             code.code()
         }));
     }

@@ -129,6 +129,9 @@ pub struct Account {
     /// Added to the times, s.
     pub clock_offset_s: f64,
     pub columns: Vec<ColumnAccount>,
+    /// Header of the column of notes, of which those are read that say that the cooker was
+    /// turned to the sun.
+    pub notes: Option<String>,
     /// Headers of columns that are not read.
     pub not_read: Vec<String>,
     pub readings: usize,
@@ -182,6 +185,9 @@ impl Account {
         rows.extend(
             columns.map(|column| (in_quotes(&column.header).into(), column.describe().into())),
         );
+        if let Some(header) = &self.notes {
+            rows.push((in_quotes(header).into(), message!("log-notes").into()));
+        }
         if !self.not_read.is_empty() {
             let headers = quoted(&self.not_read);
             rows.push((message!("log-not-read").into(), headers.into()));

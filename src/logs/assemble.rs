@@ -44,6 +44,12 @@ pub fn gather(
     request: &Request<'_>,
 ) -> Result<Gathered> {
     let mut notices = row_notices(name, map, &walked);
+    let mut aimed_us = walked.aimed_us;
+    aimed_us
+        .iter_mut()
+        .for_each(|time_us| *time_us += request.clock_offset_us);
+    aimed_us.sort_unstable();
+    aimed_us.dedup();
     let mut frame = walked.frame.finish(request.clock_offset_us)?;
     let log = || name.to_owned();
     if frame.was_unsorted {
@@ -55,8 +61,12 @@ pub fn gather(
             rows: frame.repeated,
         });
     }
+    let readings = assemble(path, name, &mut frame, map, request, &mut notices)?;
     Ok(Gathered {
-        readings: assemble(path, name, &mut frame, map, request, &mut notices)?,
+        readings: Readings {
+            aimed_us,
+            ..readings
+        },
         notices,
         skipped: walked.skipped,
     })
@@ -159,6 +169,7 @@ fn assemble(
         irradiance_w_m2: measured(of_quantity(Quantity::Irradiance)?),
         wind_m_s: measured(of_quantity(Quantity::Wind)?),
         time_us: frame.time_us(),
+        aimed_us: Vec::new(),
     };
     if problems.is_empty() {
         Ok(readings)

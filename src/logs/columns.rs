@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::path::Path;
 
+use super::aimings::is_of_notes;
 use super::fold::fold;
 use super::layout::Layout;
 use super::names::Recognised;
@@ -24,6 +25,8 @@ pub struct ColumnMap {
     pub time: TimeColumns,
     /// One entry a sensor, in the order of [`Quantity::ALL`].
     pub sensors: Vec<Sensor>,
+    /// Position of the column of notes.
+    pub notes: Option<usize>,
     /// Headers that are not read.
     pub ignored: Vec<String>,
     /// Keys and headers of `[columns]` that this log does not have, where another may.
@@ -76,7 +79,12 @@ pub fn map_columns(
     let Some(time) = time.filter(|_| problems.is_empty()) else {
         return Err(problems);
     };
-    let ignored = (0..layout.header.len()).filter(|index| !taken.contains(index));
+    // Notes beside the cooker say what was done to it; those of a weather station do not.
+    let is_beside = request.role != Role::Weather;
+    let notes = (0..layout.header.len())
+        .find(|index| is_beside && !taken.contains(index) && is_of_notes(&layout.header[*index]));
+    let ignored =
+        (0..layout.header.len()).filter(|index| !taken.contains(index) && notes != Some(*index));
     let of_time = std::iter::once(time.first)
         .chain(time.clock)
         .chain(time.half);
@@ -87,6 +95,7 @@ pub fn map_columns(
         least_cells: least_cells(layout, last.map_or(0, |last| last + 1)),
         time,
         sensors,
+        notes,
         ignored: ignored
             .map(|index| layout.header[index].clone())
             .filter(|h| !h.is_empty())

@@ -377,6 +377,7 @@ fn together(cooker: &FileLog, weather: &FileLog, run: &RunPlan, site: &Site) -> 
         ambient_c: own.ambient_c.or(around.ambient_c),
         irradiance_w_m2: own.irradiance_w_m2.or(around.irradiance_w_m2),
         wind_m_s: own.wind_m_s.or(around.wind_m_s),
+        aimed_us: own.aimed_us,
     };
     check_together(cooker, weather, &readings, run)?;
     Ok(Log {

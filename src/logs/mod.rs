@@ -8,7 +8,7 @@
 //! [`search`] with [`time_columns`] and [`column_units`], which [`sensor`] measures which
 //! [`quantity`].
 //! [`cells`] and [`times`] read numbers and times; [`walk`] goes through the rows, with
-//! an eye on [`stretches`] out of order. [`frame`] orders them, [`smell`] questions and
+//! an eye on [`stretches`] out of order. [`frame`] orders them, [`aimings`] understands notes, [`smell`] questions and
 //! [`assemble`] gathers the [`readings`], and [`join`] puts the logs of a run together.
 //! [`mod@read`] runs all that for one log, as a [`request`] asks, and [`account`] keeps
 //! how it was read. Used all the way: [`fold`] for words that are compared, [`quote`] for
@@ -16,6 +16,7 @@
 //! that no run names.
 
 pub mod account;
+pub mod aimings;
 pub mod assemble;
 pub mod cells;
 pub mod column_units;

@@ -248,6 +248,9 @@ fn account_of(
         columns: sensors
             .map(|sensor| ColumnAccount::new(sensor, request.vessel_water_kg))
             .collect(),
+        notes: map
+            .notes
+            .map(|column| reading.layout.header[column].clone()),
         not_read: map.ignored.clone(),
         readings: time_us.len(),
         first_us: time_us.first().copied().unwrap_or_default(),

@@ -144,6 +144,9 @@ pub struct Readings {
     pub irradiance_w_m2: Option<Series>,
     /// Wind speed, m/s.
     pub wind_m_s: Option<Series>,
+    /// When a note in the log says that the cooker was turned to the sun, microseconds since
+    /// 1970, UTC, strictly increasing.
+    pub aimed_us: Vec<i64>,
 }
 
 impl Readings {
@@ -168,6 +171,7 @@ impl Readings {
             ambient_c: optional(&self.ambient_c),
             irradiance_w_m2: optional(&self.irradiance_w_m2),
             wind_m_s: optional(&self.wind_m_s),
+            aimed_us: self.aimed_us[span(&self.aimed_us, from_us, to_us)].to_vec(),
             time_us,
         }
     }
@@ -184,11 +188,13 @@ impl Readings {
             ambient_c,
             irradiance_w_m2,
             wind_m_s,
+            aimed_us,
         } = self;
         let mut parts: Vec<Readings> = spans
             .iter()
             .map(|(from_us, to_us)| Readings {
                 time_us: Arc::new(time_us[span(&time_us, *from_us, *to_us)].to_vec()),
+                aimed_us: aimed_us[span(&aimed_us, *from_us, *to_us)].to_vec(),
                 ..Readings::default()
             })
             .collect();

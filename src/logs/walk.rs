@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use super::account::{Skip, Skipped};
+use super::aimings::says_aimed;
 use super::cells::{Cell, Marks, read_cell};
 use super::columns::ColumnMap;
 use super::frame::FrameBuilder;
@@ -44,6 +45,8 @@ pub struct Walked {
     pub skipped: Skipped,
     /// Fault values by sensor.
     pub faults: Vec<usize>,
+    /// Times at which a note says that the cooker was turned to the sun, µs since 1970, UTC.
+    pub aimed_us: Vec<i64>,
 }
 
 impl Layout {
@@ -104,10 +107,12 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
             stretches: Stretches::default(),
             skipped: Skipped::default(),
             faults: vec![0; reading.map.sensors.len()],
+            aimed_us: Vec::new(),
         },
         values: vec![None; reading.map.sensors.len()],
         pending: Vec::new(),
         first_unread: None,
+        last_note: (String::new(), false),
         problems: Problems::default(),
     };
     let mut row = Row::default();
@@ -156,6 +161,8 @@ struct Walker<'w> {
     pending: Vec<Pending>,
     /// Of the first row that has all cells but no time, if no row has one.
     first_unread: Option<Problem>,
+    /// The last note that was read, and whether it says that the cooker was turned to the sun.
+    last_note: (String, bool),
     problems: Problems,
 }
 
@@ -306,6 +313,23 @@ impl Walker<'_> {
             };
         }
         self.walked.frame.push(time_us, self.values.iter().copied());
+        if let Some(column) = self.reading.map.notes
+            && self.says_aimed(row.cell(column))
+        {
+            self.walked.aimed_us.push(time_us);
+        }
+    }
+
+    /// Whether a note says that the cooker was turned to the sun. A log may have the same words in
+    /// every row.
+    fn says_aimed(&mut self, note: &str) -> bool {
+        if note.is_empty() {
+            return false;
+        }
+        if self.last_note.0 != note {
+            self.last_note = (note.to_owned(), says_aimed(note));
+        }
+        self.last_note.1
     }
 
     fn cell(&self, sensor: &Sensor, row: &Row) -> Cell {

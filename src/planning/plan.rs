@@ -14,6 +14,7 @@ use crate::error::{Error, Problem, Result};
 use crate::hash::HashedFile;
 use crate::language::Message;
 use crate::procedure::Assessment;
+use crate::procedure::acceptance::HalfAngle;
 use crate::procedure::s580::Limits;
 use crate::procedure::s580::shortfall::Shortfall;
 use crate::procedure::site::local_boiling_point_c;
@@ -25,6 +26,34 @@ use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 const US: i64 = MICROSECONDS_PER_SECOND as i64;
 const DAY_US: i64 = 86_400 * US;
 const MINUTE_US: i64 = 60 * US;
+
+/// How far the sun may stand off the axis, in a plan.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PlannedHalfAngle {
+    /// Degrees.
+    pub half_angle_deg: f64,
+    /// What the runs so far show, of which it is the lower end; `None` where the campaign file
+    /// states it.
+    pub shown: Option<HalfAngle>,
+}
+
+/// The half angle of a plan: what the campaign file states, else the lower end of what the runs
+/// show, which is the cautious one.
+fn planned_half_angle(campaign: &Campaign, rated: Option<&Assessment>) -> Option<PlannedHalfAngle> {
+    let stated = campaign.cooker.acceptance_half_angle_deg;
+    let stated = stated.map(|half_angle_deg| PlannedHalfAngle {
+        half_angle_deg,
+        shown: None,
+    });
+    let acceptance = rated.and_then(|rated| rated.acceptance.as_ref());
+    let shown = acceptance.and_then(|acceptance| acceptance.half_angle);
+    stated.or_else(|| {
+        shown.map(|shown| PlannedHalfAngle {
+            half_angle_deg: shown.range_deg.lower,
+            shown: Some(shown),
+        })
+    })
+}
 
 /// The plan of one day.
 #[derive(Debug, Clone)]
@@ -41,7 +70,9 @@ pub struct Plan {
     /// Times of the field sheet, by the clock, µs: of water an interval apart in the solar window;
     /// none of a run that cools, whose times count from its start.
     pub times_us: Vec<i64>,
-    /// When to aim, µs; `None` where the acceptance angle is not stated.
+    /// How far the sun may stand off the axis; `None` where it is neither stated nor shown.
+    pub half_angle: Option<PlannedHalfAngle>,
+    /// When to aim, µs; `None` without a half angle.
     pub aimings_us: Option<Vec<i64>>,
     /// Intervals and days still missing, in words; `None`: enough.
     pub missing: Option<Message>,
@@ -105,10 +136,10 @@ pub fn plan(
     let usable = day.usable.as_ref().filter(|_| kind != RunKind::Cooling);
     let times_us = usable.map_or_else(Vec::new, |span| sheet_times(span, zone, step_us));
     let sky = LocalSky::over(&campaign.site);
-    let half_angle_deg = campaign.cooker.acceptance_half_angle_deg;
-    let aimings_us = half_angle_deg
+    let half_angle = planned_half_angle(&campaign, rated);
+    let aimings_us = half_angle
         .zip(usable)
-        .map(|(half_angle_deg, usable)| aiming_times(&sky, usable, half_angle_deg));
+        .map(|(half_angle, usable)| aiming_times(&sky, usable, half_angle.half_angle_deg));
     let load_kg = limits.load().value * campaign.cooker.intercept_area_m2;
     let start_k = limits.water_start_above_ambient_k();
     // Where the start is fixed, the expectation begins with water as warm as the air.
@@ -136,6 +167,7 @@ pub fn plan(
         day,
         load_kg,
         times_us,
+        half_angle,
         aimings_us,
         missing,
         campaign,

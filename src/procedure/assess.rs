@@ -1,5 +1,6 @@
 //! A campaign and its logs to everything that the procedures make of them.
 
+use super::acceptance::{self, Acceptance};
 use super::box_cooker::{BoxFigures, box_figures};
 use super::cooking::{DangerZone, Prospect, danger_zone, look_ahead};
 use super::dish::{DishFigures, dish_figures};
@@ -26,6 +27,9 @@ pub struct Assessment {
     /// The same of the water alone, whatever the vessels store: what is said of pots, months and
     /// other sun rests on it.
     pub water_balance: Option<HeatBalance>,
+    /// How far the sun may stand off the axis; `None` where no log tells when the cooker was aimed,
+    /// or the heat balance is left out.
+    pub acceptance: Option<Acceptance>,
     /// The campaign's tests of the dry vessel that were typed in, in their order.
     pub dry_vessel: Vec<Stagnation>,
     /// Its dry runs.
@@ -64,14 +68,8 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let s580 = s580::rate(&tested, limits);
     let dry_vessel = stagnations(&tested).map_err(refuse)?;
     let water_balance = heat_balance::fit(&tested, &s580, Heat::OfWater);
-    let procedures = &tested.campaign.procedures;
-    let heat_balance = if procedures.leaves_out(ProcedureKey::HeatBalance) {
-        None
-    } else if tested.campaign.vessel_heat.is_some() {
-        heat_balance::fit(&tested, &s580, Heat::OfWaterAndVessels)
-    } else {
-        water_balance.clone()
-    };
+    let heat_balance = printed_balance(&tested, &s580, water_balance.as_ref());
+    let acceptance = acceptance::fit(&tested, &s580.limits);
     let dry_runs = dry_runs(&tested);
     let box_figures = box_figures(&tested, &dry_runs);
     let dish_figures = dish_figures(&tested, heat_balance.as_ref().or(water_balance.as_ref()));
@@ -87,6 +85,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         s580,
         heat_balance,
         water_balance,
+        acceptance,
         dry_vessel,
         dry_runs,
         box_figures,
@@ -96,6 +95,23 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         danger_zone,
         notices,
     })
+}
+
+/// The heat balance that is printed, with the vessels' heat where that is known; `None` where it
+/// cannot be fitted or the campaign leaves it out.
+fn printed_balance(
+    tested: &Tested,
+    s580: &S580,
+    of_water: Option<&HeatBalance>,
+) -> Option<HeatBalance> {
+    let campaign = &tested.campaign;
+    if campaign.procedures.leaves_out(ProcedureKey::HeatBalance) {
+        None
+    } else if campaign.vessel_heat.is_some() {
+        heat_balance::fit(tested, s580, Heat::OfWaterAndVessels)
+    } else {
+        of_water.cloned()
+    }
 }
 
 /// Every notice: where files lie, then run by run, then of the campaign as a whole.

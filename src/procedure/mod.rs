@@ -12,6 +12,7 @@
 //! gets, [`box_cooker`] and [`dish`], the figures of two kinds of cooker, and [`efficiency`].
 //! [`cooking`] says what results mean in the kitchen, [`yardstick`] what others measured; [`assess()`] runs them in this order.
 
+pub mod acceptance;
 pub mod assess;
 pub mod boiling;
 pub mod box_cooker;

@@ -376,6 +376,7 @@ runs-wind = Wind: readings thin, means of intervals bold.
 runs-no-wind = Wind was not measured.
 runs-no-irradiance = Irradiance was not measured.
 runs-lanes = Below: intervals not used, by reason, with their number.
+runs-aimed = Triangles: re-aimed, by the notes in the log.
 runs-predicted = r.m.s.: predicted minus measured water temperature.
 run-title = Run { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
@@ -394,6 +395,8 @@ run-alt-none-aside = Nothing is set aside.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = Predicted and measured water temperature differ by { $rms } kelvin, root mean square.
 run-alt-not-predicted = The line predicts nothing for this run.
+run-alt-aimed = Re-aimed { $times } times by the notes in the log.
+run-alt-aimed-once = Re-aimed once by the notes in the log.
 run-alt-irradiance = irradiance between { $lowest } and { $highest } watts per square metre
 run-alt-no-irradiance = irradiance not measured
 run-alt-wind = wind between { $lowest } and { $highest } metres per second
@@ -495,6 +498,14 @@ balance-power-text = { $value } W
 balance-ratio = opto-thermal ratio, g/u
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = not given: the loss may be none
+acceptance = acceptance half angle
+acceptance-text = { $value }° ({ $lower }° to { $upper }°, 95 %)
+acceptance-none = does not show
+acceptance-rests-on = The acceptance half angle is how far the sun may stand off the axis before a tenth of the gain is lost. It follows from how power falls between two aimings, as notes in the log tell of them: { $stretches } stretches, with the sun up to { $angle }° off the axis. The range has the scatter of the stretches, the shapes that the fall may have, and how well the times of the notes are known. Common practice, no published source.
+acceptance-few = The acceptance half angle is not looked for: { $teeth } stretches from one noted aiming to the next count, and { $least } are needed, each with { $readings } readings of the water or more and { $angle }° that the sun moves in it.
+acceptance-few-remedy = Note each aiming in the log, read the water every five minutes or oftener, and let the sun move a few degrees before aiming again.
+acceptance-not-shown = The acceptance half angle does not show: over { $teeth } stretches between aimings, with the sun up to { $angle }° off the axis, gain does not fall by more than scatter explains.
+acceptance-not-shown-remedy = Leave the cooker unmoved for an hour, twice or more, with the water at a steady temperature under a clear sky: the sun moves about 15° in it. Stay beside it: the focus wanders off the pot and can burn or blind whoever, and set alight whatever, it meets.
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = It rests on { counted-intervals } on { counted-days } with sound readings, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
@@ -1245,6 +1256,7 @@ log-form-text = { $written_in }; header on line { $line }; decimal { $mark }
 log-time-text = time: { $format }, as in "{ $example }"; zone { $zone }
 log-clock = clock
 log-clock-text = { $seconds } s added to all times
+log-notes = notes: those that say that the cooker was turned to the sun are read
 log-not-read = not read
 log-readings = { $readings ->
         [one] { $readings } reading from { $from } to { $to }
@@ -1354,6 +1366,7 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = water
 figure-ambient = ambient
+figure-aimed = re-aimed
 # In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
 figure-boils = boils at { $at }
 # Limits on the water temperature. { $margin }: a number of kelvins.
@@ -1917,6 +1930,7 @@ plan-aim-once = at { $clocks } and then no more: { $angle }° are enough for the
 plan-aim-drive = all the time, by a drive: the sun moves { $angle }° in under { $time }
 plan-aim-at = at { $clocks }; the sun moves { $angle }°, the acceptance half angle, in that time ({ $minutes } min)
 plan-aim-every = every { $minutes } min from { $first }; the sun moves { $angle }°, the acceptance half angle, in that time
+plan-aim-shown = { $when }. The angle is not stated: it is the lower end of what the runs so far show, { $shown }
 
 ## Field sheet: what is missing
 

@@ -379,6 +379,7 @@ runs-wind = Viento: lecturas en línea fina, medias de los intervalos en gruesa.
 runs-no-wind = No se midió el viento.
 runs-no-irradiance = No se midió la irradiancia.
 runs-lanes = Abajo: intervalos no usados, por motivo, con su número.
+runs-aimed = Triángulos: reorientada, según las notas del registro.
 runs-predicted = r.m.s.: temperatura del agua predicha menos medida, media cuadrática.
 run-title = Serie { $number }, { $date }
 run-used = { $used } de { $of } usados
@@ -396,6 +397,8 @@ run-alt-none-aside = No se descarta nada.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = La temperatura del agua predicha y la medida difieren en { $rms } kelvin, media cuadrática.
 run-alt-not-predicted = La recta no predice nada para esta serie.
+run-alt-aimed = Reorientada { $times } veces según las notas del registro.
+run-alt-aimed-once = Reorientada una vez según las notas del registro.
 run-alt-irradiance = irradiancia entre { $lowest } y { $highest } vatios por metro cuadrado
 run-alt-no-irradiance = irradiancia no medida
 run-alt-wind = viento entre { $lowest } y { $highest } metros por segundo
@@ -504,6 +507,14 @@ balance-ratio = cociente optotérmico, g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = sin valor: la pérdida puede ser nula
+acceptance = semiángulo de aceptación
+acceptance-text = { $value }° (de { $lower }° a { $upper }°, 95 %)
+acceptance-none = no se aprecia
+acceptance-rests-on = El semiángulo de aceptación es cuánto puede apartarse el sol del eje antes de que se pierda una décima parte de la ganancia. Se deduce de cómo cae la potencia entre dos orientaciones, según las notas del registro: { $stretches } tramos, con el sol hasta { $angle }° fuera del eje. El intervalo incluye la dispersión de los tramos, las formas que puede tener la caída y lo bien que se conocen las horas de las notas. Práctica habitual, sin fuente publicada.
+acceptance-few = No se busca el semiángulo de aceptación: cuentan { $teeth } tramos de una orientación anotada a la siguiente y hacen falta { $least }, cada uno con { $readings } lecturas del agua o más y { $angle }° que el sol se mueva en él.
+acceptance-few-remedy = Anote cada orientación en el registro, lea el agua cada cinco minutos o más a menudo y deje que el sol se mueva unos grados antes de volver a orientar.
+acceptance-not-shown = El semiángulo de aceptación no se aprecia: en { $teeth } tramos entre orientaciones, con el sol hasta { $angle }° fuera del eje, la ganancia no cae más de lo que explica la dispersión.
+acceptance-not-shown-remedy = Deje la cocina sin mover durante una hora, dos veces o más, con el agua a temperatura estable y cielo despejado: en ese tiempo el sol se mueve unos 15°. Quédese a su lado: el foco se aparta de la olla y puede quemar o deslumbrar a quien alcance, e incendiar lo que alcance.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
@@ -1255,6 +1266,7 @@ log-form-text = { $written_in }; encabezado en la línea { $line }; signo decima
 log-time-text = hora: { $format }, como en «{ $example }»; zona { $zone }
 log-clock = reloj
 log-clock-text = { $seconds } s sumados a todas las horas
+log-notes = notas: se leen las que dicen que la cocina se volvió a orientar al sol
 log-not-read = sin leer
 log-readings = { $readings ->
         [one] { $readings } lectura de { $from } a { $to }
@@ -1370,6 +1382,7 @@ figure-day = { $day } de { $month }
 # Beside a curve.
 figure-water = agua
 figure-ambient = ambiente
+figure-aimed = reorientada
 figure-boils = hierve a { $at }
 figure-below-boiling = ebullición − { $margin }
 figure-above-ambient = ambiente + { $margin }
@@ -1953,6 +1966,7 @@ plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para t
 plan-aim-drive = todo el tiempo, con un mecanismo de seguimiento: el sol se mueve { $angle }° en menos de { $time }
 plan-aim-at = a las { $clocks }; en ese tiempo ({ $minutes } min) el sol se mueve { $angle }°, el semiángulo de aceptación
 plan-aim-every = cada { $minutes } min desde las { $first }; en ese tiempo el sol se mueve { $angle }°, el semiángulo de aceptación
+plan-aim-shown = { $when }. El ángulo está sin indicar: es el extremo inferior de lo que muestran las series hasta ahora, { $shown }
 
 ## Field sheet: what is missing
 

@@ -394,6 +394,7 @@ runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
 runs-no-wind = Le vent n’a pas été mesuré.
 runs-no-irradiance = L’irradiance n’a pas été mesurée.
 runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
+runs-aimed = Triangles : réorienté, d’après les notes du fichier.
 runs-predicted = REQM : écart quadratique moyen entre température de l’eau prédite et mesurée.
 run-title = Série { $number }, { $date }
 run-used = { $used } sur { $of } retenus
@@ -410,6 +411,8 @@ run-alt-none-aside = Rien n’est écarté.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = Les températures de l’eau prédites et mesurées diffèrent de { $rms } kelvins, en moyenne quadratique.
 run-alt-not-predicted = La droite ne prédit rien pour cette série.
+run-alt-aimed = Réorienté { $times } fois d’après les notes du fichier.
+run-alt-aimed-once = Réorienté une fois d’après les notes du fichier.
 run-alt-irradiance = irradiance entre { $lowest } et { $highest } watts par mètre carré
 run-alt-no-irradiance = irradiance non mesurée
 run-alt-wind = vent entre { $lowest } et { $highest } mètres par seconde
@@ -522,6 +525,14 @@ balance-ratio = rapport optothermique, g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = non donné : la perte peut être nulle
+acceptance = demi-angle d’acceptance
+acceptance-text = { $value }° (de { $lower }° à { $upper }°, 95 %)
+acceptance-none = ne se voit pas
+acceptance-rests-on = Le demi-angle d’acceptance est l’écart que le soleil peut prendre par rapport à l’axe avant qu’un dixième du gain soit perdu. Il se déduit de la façon dont la puissance baisse entre deux orientations, telles que les notes du fichier les indiquent : { $stretches } tronçons, avec le soleil jusqu’à { $angle }° hors de l’axe. L’intervalle comprend la dispersion des tronçons, les formes que peut avoir la baisse et la précision des heures des notes. Pratique courante, sans source publiée.
+acceptance-few = Le demi-angle d’acceptance n’est pas recherché : { $teeth } tronçons d’une orientation notée à la suivante comptent, et il en faut { $least }, chacun avec { $readings } relevés de l’eau ou plus et { $angle }° de déplacement du soleil.
+acceptance-few-remedy = Notez chaque orientation dans le fichier, relevez l’eau toutes les cinq minutes ou plus souvent, et laissez le soleil se déplacer de quelques degrés avant de réorienter.
+acceptance-not-shown = Le demi-angle d’acceptance ne se voit pas : sur { $teeth } tronçons entre orientations, avec le soleil jusqu’à { $angle }° hors de l’axe, le gain ne baisse pas plus que la dispersion ne l’explique.
+acceptance-not-shown-remedy = Laissez le cuiseur immobile pendant une heure, deux fois ou plus, avec de l’eau à température stable et sous un ciel dégagé : le soleil se déplace d’environ 15° pendant ce temps. Restez à côté : le foyer quitte la casserole et peut brûler ou éblouir qui il atteint, et enflammer ce qu’il atteint.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
@@ -1283,6 +1294,7 @@ log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque d�
 log-time-text = temps : { $format }, comme dans « { $example } » ; fuseau : { $zone }
 log-clock = horloge
 log-clock-text = { $seconds } s ajoutées à toutes les heures
+log-notes = notes : on lit celles qui disent que le cuiseur a été réorienté vers le soleil
 log-not-read = non lu
 log-readings = { $readings ->
         [one] { $readings } relevé de { $from } à { $to }
@@ -1400,6 +1412,7 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = eau
 figure-ambient = ambiante
+figure-aimed = réorienté
 figure-boils = bout à { $at }
 figure-below-boiling = ébullition − { $margin }
 figure-above-ambient = ambiante + { $margin }
@@ -1978,6 +1991,7 @@ plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent
 plan-aim-drive = en continu, par un entraînement motorisé : le soleil se déplace de { $angle }° en moins de { $time }
 plan-aim-at = à { $clocks } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps ({ $minutes } min)
 plan-aim-every = toutes les { $minutes } min à partir de { $first } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps
+plan-aim-shown = { $when }. L’angle n’est pas indiqué : c’est la borne inférieure de ce que montrent les séries jusqu’ici, { $shown }
 
 ## Field sheet: what is missing
 

@@ -381,6 +381,7 @@ runs-wind = Vento: leituras em linha fina, médias dos intervalos em linha gross
 runs-no-wind = O vento não foi medido.
 runs-no-irradiance = A irradiância não foi medida.
 runs-lanes = Embaixo: intervalos não usados, por motivo, com o seu número.
+runs-aimed = Triângulos: reorientado, segundo as notas do registro.
 runs-predicted = r.m.s.: temperatura da água prevista menos medida, média quadrática.
 run-title = Série { $number }, { $date }
 run-used = { $used } de { $of } usados
@@ -398,6 +399,8 @@ run-alt-none-aside = Nada é descartado.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = A temperatura da água prevista e a medida diferem em { $rms } kelvins, média quadrática.
 run-alt-not-predicted = A reta nada prevê para esta série.
+run-alt-aimed = Reorientado { $times } vezes segundo as notas do registro.
+run-alt-aimed-once = Reorientado uma vez segundo as notas do registro.
 run-alt-irradiance = irradiância entre { $lowest } e { $highest } watts por metro quadrado
 run-alt-no-irradiance = irradiância não medida
 run-alt-wind = vento entre { $lowest } e { $highest } metros por segundo
@@ -502,6 +505,14 @@ balance-power-text = { $value } W
 balance-ratio = razão optotérmica, g/u
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = não se dá: a perda pode ser nula
+acceptance = semiângulo de aceitação
+acceptance-text = { $value }° (de { $lower }° a { $upper }°, 95 %)
+acceptance-none = não se percebe
+acceptance-rests-on = O semiângulo de aceitação é quanto o sol pode afastar-se do eixo antes que se perca um décimo do ganho. Resulta de como a potência cai entre duas orientações, segundo as notas do registro: { $stretches } trechos, com o sol até { $angle }° fora do eixo. O intervalo inclui a dispersão dos trechos, as formas que a queda pode ter e quão bem se conhecem as horas das notas. Prática comum, sem fonte publicada.
+acceptance-few = O semiângulo de aceitação não é procurado: contam { $teeth } trechos de uma orientação anotada à seguinte, e são precisos { $least }, cada um com { $readings } leituras da água ou mais e { $angle }° que o sol se mova nele.
+acceptance-few-remedy = Anote cada orientação no registro, leia a água a cada cinco minutos ou mais vezes e deixe o sol mover-se alguns graus antes de orientar de novo.
+acceptance-not-shown = O semiângulo de aceitação não se percebe: em { $teeth } trechos entre orientações, com o sol até { $angle }° fora do eixo, o ganho não cai mais do que a dispersão explica.
+acceptance-not-shown-remedy = Deixe o fogão sem mover durante uma hora, duas vezes ou mais, com a água a temperatura estável e céu limpo: nesse tempo o sol move-se cerca de 15°. Fique ao lado: o foco afasta-se da panela e pode queimar ou ofuscar quem atingir, e incendiar o que atingir.
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Baseia-se em { counted-intervals } em { counted-days } com leituras confiáveis, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
@@ -1249,6 +1260,7 @@ log-form-text = { $written_in }; cabeçalho na linha { $line }; sinal decimal: {
 log-time-text = hora: { $format }, como em “{ $example }”; fuso { $zone }
 log-clock = relógio
 log-clock-text = { $seconds } s somados a todas as horas
+log-notes = notas: leem-se as que dizem que o fogão foi reorientado para o sol
 log-not-read = não lidas
 log-readings = { $readings ->
         [one] { $readings } leitura de { $from } a { $to }
@@ -1361,6 +1373,7 @@ figure-day = { $day } de { $month }
 # Beside a curve.
 figure-water = água
 figure-ambient = ambiente
+figure-aimed = reorientado
 figure-boils = ferve a { $at }
 figure-below-boiling = ebulição − { $margin }
 figure-above-ambient = ambiente + { $margin }
@@ -1947,6 +1960,7 @@ plan-aim-once = às { $clocks } e depois não mais: { $angle }° bastam para tod
 plan-aim-drive = o tempo todo, por um motor: o sol move-se { $angle }° em menos de { $time }
 plan-aim-at = às { $clocks }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo ({ $minutes } min)
 plan-aim-every = a cada { $minutes } min a partir das { $first }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo
+plan-aim-shown = { $when }. O ângulo não está indicado: é o extremo inferior do que as séries mostram até agora, { $shown }
 
 ## Field sheet: what is missing
 

@@ -379,6 +379,7 @@ runs-wind = Upepo: vipimo kwa mstari mwembamba, wastani wa vipindi kwa mnene.
 runs-no-wind = Upepo haukupimwa.
 runs-no-irradiance = Mnururisho haukupimwa.
 runs-lanes = Chini: vipindi visivyotumika, kwa sababu, pamoja na idadi.
+runs-aimed = Pembetatu: lilielekezwa tena, kwa maelezo ya rekodi.
 runs-predicted = r.m.s.: halijoto ya maji iliyotabiriwa kutoa iliyopimwa.
 run-title = Duru ya { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
@@ -399,6 +400,8 @@ run-alt-none-aside = Hakuna kilichowekwa kando.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = Halijoto ya maji iliyotabiriwa na iliyopimwa hutofautiana kwa kelvini { $rms }, kipeuo cha pili cha wastani wa miraba.
 run-alt-not-predicted = Mstari hautabiri lolote kwa duru hii.
+run-alt-aimed = Lilielekezwa tena mara { $times } kwa maelezo ya rekodi.
+run-alt-aimed-once = Lilielekezwa tena mara moja kwa maelezo ya rekodi.
 run-alt-irradiance = mnururisho kati ya wati { $lowest } na { $highest } kwa mita ya mraba
 run-alt-no-irradiance = mnururisho haukupimwa
 run-alt-wind = upepo kati ya mita { $lowest } na { $highest } kwa sekunde
@@ -506,6 +509,14 @@ balance-ratio = uwiano wa mwanga na joto (opto-thermal ratio), g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = hautajwi: huenda hakuna upotevu
+acceptance = nusu ya pembe ya kupokea mwanga
+acceptance-text = { $value }° ({ $lower }° hadi { $upper }°, 95 %)
+acceptance-none = haionekani
+acceptance-rests-on = Nusu ya pembe ya kupokea mwanga ni kiasi ambacho jua linaweza kuwa nje ya mhimili kabla ya sehemu moja ya kumi ya joto linalopokelewa kupotea. Inatokana na jinsi nguvu inavyopungua kati ya kuelekeza mara mbili, kama maelezo ya rekodi yanavyosema: vipande { $stretches }, jua likiwa hadi { $angle }° nje ya mhimili. Masafa yana mtawanyiko wa vipande, maumbo ambayo upungufu unaweza kuwa nayo, na jinsi nyakati za maelezo zinavyojulikana. Mazoea ya kawaida, hakuna chanzo kilichochapishwa.
+acceptance-few = Nusu ya pembe ya kupokea mwanga haitafutwi: vipande { $teeth } kutoka kuelekeza kulikoandikwa hadi kufuatako vinahesabiwa, na vinahitajika { $least }, kila kimoja chenye vipimo { $readings } vya maji au zaidi na { $angle }° ambazo jua linasonga.
+acceptance-few-remedy = Andika kila kuelekeza katika rekodi, pima maji kila dakika tano au mara nyingi zaidi, na uache jua lisonge nyuzi chache kabla ya kuelekeza tena.
+acceptance-not-shown = Nusu ya pembe ya kupokea mwanga haionekani: katika vipande { $teeth } kati ya kuelekeza, jua likiwa hadi { $angle }° nje ya mhimili, joto linalopokelewa halipungui zaidi ya mtawanyiko unavyoeleza.
+acceptance-not-shown-remedy = Acha jiko bila kulisogeza kwa saa moja, mara mbili au zaidi, maji yakiwa na halijoto thabiti chini ya anga safi: jua husonga takriban 15° kwa muda huo. Kaa kando yake: kitovu cha mwanga huhama kutoka kwenye sufuria na kinaweza kuunguza au kupofusha mtu, na kuwasha moto chochote kinachokutana nacho.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
@@ -1281,6 +1292,7 @@ log-form-text = { $written_in }; kichwa kwenye mstari { $line }; alama ya desima
 log-time-text = wakati: { $format }, kama katika "{ $example }"; ukanda { $zone }
 log-clock = saa
 log-clock-text = { $seconds } s zimeongezwa kwenye nyakati zote
+log-notes = maelezo: yanasomwa yale yanayosema kuwa jiko lilielekezwa tena kwenye jua
 log-not-read = hazikusomwa
 log-readings = { $readings ->
         [one] kipimo { $readings } kuanzia { $from } hadi { $to }
@@ -1396,6 +1408,7 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = maji
 figure-ambient = mazingira
+figure-aimed = lilielekezwa
 # In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
 figure-boils = huchemka kwa { $at }
 # Limits on the water temperature. { $margin }: a number of kelvins.
@@ -1985,6 +1998,7 @@ plan-aim-once = saa { $clocks }, na si tena: { $angle }° zinatosha kwa dirisha 
 plan-aim-drive = wakati wote, kwa mtambo: jua husonga { $angle }° kwa chini ya { $time }
 plan-aim-at = saa { $clocks }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo ({ $minutes } min)
 plan-aim-every = kila { $minutes } min kuanzia { $first }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo
+plan-aim-shown = { $when }. Pembe haikutajwa: ni mwisho wa chini wa kile ambacho duru zimeonyesha hadi sasa, { $shown }
 
 ## Field sheet: what is missing
 

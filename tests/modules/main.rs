@@ -124,6 +124,11 @@ mod procedure {
         mod samples;
     }
 
+    /// How far the sun may stand off the axis.
+    mod acceptance {
+        mod sawtooth;
+    }
+
     /// How hot the empty vessel gets.
     mod dry_vessel {
         mod runs;

@@ -133,6 +133,9 @@ pub struct RunEntry {
     not_normalised: usize,
     /// Time between two re-aimings, min; null where it is not stated.
     tracking_interval_min: Option<f64>,
+    /// Local times at which a note in the log says that the cooker was turned to the sun, with
+    /// their offset from UTC.
+    aimed: Vec<String>,
     /// Root mean square of the water temperature that the line predicts minus that measured,
     /// K; null where nothing of the run is on the line.
     predicted_rms_k: Option<f64>,
@@ -219,6 +222,12 @@ pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
             used: screening.on_line,
             not_normalised: screening.not_normalised,
             tracking_interval_min: run.plan.tracking_interval_min,
+            aimed: run
+                .readings
+                .aimed_us
+                .iter()
+                .map(|time_us| rfc3339(*time_us, zone))
+                .collect(),
             predicted_rms_k: assessment.s580.predicted[index]
                 .as_ref()
                 .map(|predicted| predicted.rms_k),

@@ -29,6 +29,9 @@ pub struct LogEntry {
     /// Added to all times, s.
     clock_offset_s: f64,
     columns: Vec<ColumnEntry>,
+    /// Header of the column of notes, of which those are read that say that the cooker was
+    /// turned to the sun; null without one.
+    notes_column: Option<String>,
     /// Headers of the columns that are not read.
     columns_not_read: Vec<String>,
     /// Number of readings.
@@ -83,6 +86,7 @@ pub fn log_entry(account: &Account, zone: &TimeZone) -> LogEntry {
         time_zone: account.time_zone.to_string(),
         clock_offset_s: account.clock_offset_s,
         columns: columns.collect(),
+        notes_column: account.notes.clone(),
         columns_not_read: account.not_read.clone(),
         readings: account.readings,
         first: rfc3339(account.first_us, zone),

@@ -18,6 +18,7 @@ use crate::report::dish::data::{DishEntry, dish_entry};
 use crate::report::dry_vessel::data::{StagnationEntry, stagnation_entries};
 use crate::report::dry_vessel::runs_data::{DryRunEntry, dry_run_entries};
 use crate::report::efficiency::data::{EfficiencyEntry, efficiency_entry};
+use crate::report::heat_balance::data::acceptance::{AcceptanceEntry, acceptance_entry};
 use crate::report::heat_balance::data::balance::{BalanceEntry, balance_entry};
 use crate::report::number::report_number;
 use crate::report::s580::data::conformity::{
@@ -84,6 +85,8 @@ pub struct RatingFile {
     uncertainty: Option<UncertaintyEntry>,
     /// Gain from the sun and loss to the air; null where they cannot be fitted.
     heat_balance: Option<BalanceEntry>,
+    /// The acceptance half angle; null where no log tells when the cooker was aimed.
+    acceptance: Option<AcceptanceEntry>,
     /// Runs of the dry vessel.
     dry_runs: Vec<DryRunEntry>,
     /// Figures of merit of a box cooker; null where they do not apply.
@@ -175,6 +178,7 @@ impl RatingFile {
             regression: regression_entry(assessment),
             uncertainty: uncertainty_entry(assessment),
             heat_balance: balance_entry(assessment),
+            acceptance: acceptance_entry(assessment),
             dry_runs: dry_run_entries(assessment),
             box_figures: box_entry(assessment),
             dish_figures: dish_entry(assessment),

@@ -8,6 +8,7 @@ use crate::procedure::Assessment;
 use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::heat_balance::fit::is_sound;
 use crate::procedure::uncertainty::Figure;
+use crate::report::heat_balance::acceptance_words;
 use crate::report::heat_balance::figures::power_per_irradiance::{FILE, view};
 use crate::report::rows::{self, FindingText, Row};
 use crate::stats::line::Bounds;
@@ -34,6 +35,8 @@ pub struct FittedPart {
     pub vessels: String,
     /// Empty without a rating.
     pub scaling: String,
+    /// Of the acceptance half angle; empty where there is none.
+    pub acceptance: String,
     pub figure: rows::Figure,
     pub findings: Vec<FindingText>,
     pub source: String,
@@ -61,15 +64,22 @@ fn fitted(assessment: &Assessment, found: &HeatBalance, words: &Words) -> Fitted
     };
     let findings = found.findings.iter();
     let findings = findings.map(|one| FindingText::said(words, one.code.code(), one));
+    let acceptance = assessment.acceptance.as_ref();
+    let of_acceptance = acceptance.map(|one| acceptance_words::findings(one, words));
+    let mut rows = rows(found, words);
+    rows.extend(acceptance.map(|one| acceptance_words::row(one, words)));
     FittedPart {
         what: words.say(message!("balance-what")),
         spread: words.say(spread),
-        rows: rows(found, words),
+        rows,
         rests_on: words.say(rests_on(found)),
         vessels: vessels(assessment, found).map_or_else(String::new, |said| words.say(said)),
         scaling: scaling(assessment, found).map_or_else(String::new, |said| words.say(said)),
+        acceptance: acceptance
+            .and_then(acceptance_words::rests_on)
+            .map_or_else(String::new, |said| words.say(said)),
         figure: figure(assessment, found, words),
-        findings: findings.collect(),
+        findings: findings.chain(of_acceptance.unwrap_or_default()).collect(),
         source: words.say(message!("balance-source")),
     }
 }

@@ -11,6 +11,7 @@ use crate::planning::Plan;
 use crate::planning::aim::{SHORTEST_BY_HAND_S, spacing_s};
 use crate::planning::day::micros;
 use crate::procedure::spans::TimeSpan;
+use crate::report::heat_balance::acceptance_words::angle;
 use crate::report::rows::Row;
 use crate::units::{decimals_for, local_clock};
 
@@ -190,16 +191,29 @@ pub fn spoken_difference(plan: &Plan, kelvin: f64) -> Phrase {
     .into()
 }
 
-/// When to aim.
+/// When to aim, and where the half angle is from if it is not stated.
 pub fn aiming(plan: &Plan) -> Message {
-    let zone = &plan.campaign.site.time_zone;
-    let Some(half_angle_deg) = plan.campaign.cooker.acceptance_half_angle_deg else {
+    let Some(half_angle) = plan.half_angle else {
         return message!("plan-aim-unknown");
     };
+    let when = aiming_times(plan, half_angle.half_angle_deg);
+    match &half_angle.shown {
+        Some(shown) if plan.aimings_us.is_some() => {
+            message!("plan-aim-shown", when = when, shown = angle(shown))
+        }
+        _ => when,
+    }
+}
+
+fn aiming_times(plan: &Plan, half_angle_deg: f64) -> Message {
+    let zone = &plan.campaign.site.time_zone;
     let Some(times) = &plan.aimings_us else {
         return message!("plan-aim-no-time");
     };
-    let angle = short(half_angle_deg);
+    let angle = match plan.half_angle.and_then(|one| one.shown) {
+        Some(_) => fixed(half_angle_deg, 1),
+        None => short(half_angle_deg),
+    };
     let clocks: Vec<String> = times
         .iter()
         .map(|time_us| local_clock(*time_us, zone))

@@ -7,6 +7,7 @@ mod power_labels;
 pub mod power_line;
 pub mod rating_interval;
 pub mod residuals;
+pub mod run_aims;
 pub mod run_axes;
 mod run_clock;
 mod run_curves;

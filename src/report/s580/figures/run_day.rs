@@ -6,6 +6,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::HPos;
 
 use super::condition_strip::{LANE_PT, LanesPlace, draw_lanes};
+use super::run_aims::draw_aims;
 use super::run_axes::{RunAxes, Scale, TEXT_PT};
 use super::run_clock::{CLOCK_PT, clock_ticks, draw_clock};
 use super::run_curves::pieces;
@@ -106,6 +107,9 @@ pub fn draw_run(
         let panel = day.panel(&axes.temperature, temperature);
         let ticks = clock_ticks(&panel, run.date, canvas.words);
         day.draw_temperatures(&panel, &mut labels)?;
+        let aimed_us = run.readings.aimed_us.iter();
+        let aimed_h = aimed_us.map(|time_us| day.hours(*time_us));
+        draw_aims(area, &mut labels, &panel, aimed_h, canvas.words)?;
         if let Some((scale, edges)) = irradiance {
             let panel = day.panel(scale, edges);
             day.draw_irradiance(&panel, &mut labels, assessment)?;

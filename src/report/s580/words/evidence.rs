@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::Serialize;
 
 use crate::language::{
-    Message, Phrase, UnitSystem, Words, clauses, date, fixed, kilograms,
+    Message, Phrase, UnitSystem, Words, clauses, date, fixed, joined, kilograms,
     kilograms_per_square_metre, short,
 };
 use crate::logs::Readings;
@@ -182,6 +182,7 @@ fn how(assessment: &Assessment) -> impl Iterator<Item = Message> {
     };
     let irradiance = !measures(|readings| readings.irradiance_w_m2.is_some());
     let is_predicted = assessment.s580.predicted.iter().any(Option::is_some);
+    let is_aimed = runs.iter().any(|run| !run.readings.aimed_us.is_empty());
     let has_lanes = !Lane::of_campaign(assessment).is_empty();
     let said = [
         axes,
@@ -189,6 +190,7 @@ fn how(assessment: &Assessment) -> impl Iterator<Item = Message> {
         irradiance.then(|| message!("runs-no-irradiance")),
         Some(wind),
         has_lanes.then(|| message!("runs-lanes")),
+        is_aimed.then(|| message!("runs-aimed")),
         is_predicted.then(|| message!("runs-predicted")),
     ];
     said.into_iter().flatten()
@@ -227,6 +229,11 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
+    let alt = [
+        Some(run_alt(assessment, index, clock(first), clock(last))),
+        alt_of_aimings(run),
+    ];
+    let alt = alt.into_iter().flatten();
     RunPart {
         title: words.say(run_title(index, run, span_years(&assessment.tested.runs))),
         used: words.say(used_of(assessment, index)),
@@ -234,7 +241,7 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
             caption: run_caption(assessment, index, words),
-            alt: words.say(run_alt(assessment, index, clock(first), clock(last))),
+            alt: words.say(joined(alt, " ")),
         },
     }
 }
@@ -261,6 +268,15 @@ fn run_caption(assessment: &Assessment, index: usize, words: &Words) -> String {
         predicted.map(|predicted| message!("run-predicted", rms = fixed(predicted.rms_k, 1)));
     let said = [Some(load), aimed, predicted];
     words.say(clauses(said.into_iter().flatten()))
+}
+
+/// How often the cooker was aimed by the notes; `None` where no note tells.
+fn alt_of_aimings(run: &Run) -> Option<Message> {
+    match run.readings.aimed_us.len() {
+        0 => None,
+        1 => Some(message!("run-alt-aimed-once")),
+        times => Some(message!("run-alt-aimed", times = times)),
+    }
 }
 
 fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> Message {

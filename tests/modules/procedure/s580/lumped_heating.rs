@@ -69,6 +69,7 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Measured> {
         ambient_c: level(AMBIENT_C),
         irradiance_w_m2: level(IRRADIANCE_W_M2),
         wind_m_s: level(0.3),
+        aimed_us: Vec::new(),
         time_us: time_us.clone().into(),
     };
     let site = Site {

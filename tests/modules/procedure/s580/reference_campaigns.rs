@@ -250,6 +250,7 @@ fn comparison_leaves_no_key_of_an_interval_run_or_regression_out() {
         let mut found = keys(&found[list][0]);
         for of_the_campaign_file in [
             "tracking_interval_min",
+            "aimed",
             "predicted_rms_k",
             "notes",
             "holes",

@@ -64,6 +64,7 @@ fn intervals() -> Vec<Measured> {
         ambient_c: Some(series(|reading| reading.2)),
         irradiance_w_m2: Some(series(|reading| reading.3)),
         wind_m_s: None,
+        aimed_us: Vec::new(),
     };
     let site = Site {
         name: "Invented terrace".to_owned(),
