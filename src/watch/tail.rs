@@ -249,7 +249,10 @@ fn joined(all: &Readings, part: &Readings) -> Option<Readings> {
         (old, None) => Some(old.clone()),
     };
     let from = later(&all.time_us, &part.time_us);
+    // The first row of a part may be one that is known.
+    let aimed_from = part.aimed_us.partition_point(|time_us| *time_us <= last_us);
     Some(Readings {
+        aimed_us: [&all.aimed_us[..], &part.aimed_us[aimed_from..]].concat(),
         time_us: Arc::new([&all.time_us[..], &part.time_us[from..]].concat()),
         water_c: series(&all.water_c, &part.water_c),
         vessel_c: optional(&all.vessel_c, &part.vessel_c)?,
