@@ -30,6 +30,7 @@ use crate::believable::{
 };
 use crate::bounds::{NAME, NOTES, REPORT_NUMBER};
 use crate::error::Result;
+use crate::language::UnitSystem;
 
 /// The test practice that campaigns are rated by.
 pub const PROCEDURE: &str = "S580.1";
@@ -259,6 +260,7 @@ pub struct Given {
     pub rules: LogRules,
     /// UTC where no site is given.
     pub time_zone: TimeZone,
+    pub units: UnitSystem,
 }
 
 /// What the files of shared keys give to a campaign that is yet to be written into a folder.
@@ -281,10 +283,12 @@ pub fn given_to_new(folder: &Path) -> Result<Given> {
         format,
     );
     let time_zone = check_site(&mut checker, written.site).time_zone;
+    let units = check_report(&mut checker, written.report).units;
     checker.finish(Given {
         shared,
         rules,
         time_zone,
+        units,
     })
 }
 

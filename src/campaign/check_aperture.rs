@@ -116,7 +116,9 @@ fn check_length(
     let path = format!("cooker.aperture.{key}");
     let Some(length_m) = written_m else {
         let what = format!("a {shape} needs the key {key}");
-        checker.problem(&path, what, "measure it, in m");
+        let stem = key.trim_end_matches("_m");
+        let hint = format!("measure it, in m; or write {stem}_ft or {stem}_in");
+        checker.problem(&path, what, hint);
         return None;
     };
     let is_right = checker.positive(&path, length_m, LONGEST_APERTURE_M, "m");

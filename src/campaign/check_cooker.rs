@@ -148,9 +148,11 @@ fn check_area(
             area_m2
         }
         (Some(_), Some(_)) => {
+            let name = checker.name_of("cooker.intercept_area_m2");
+            let what = format!("both {name} and [cooker.aperture] are given, expected one");
             checker.problem(
                 "cooker.intercept_area_m2",
-                "both intercept_area_m2 and [cooker.aperture] are given, expected one",
+                what,
                 "keep the one you measured and delete the other",
             );
             f64::NAN

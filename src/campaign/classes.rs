@@ -170,7 +170,7 @@ const fn class(
 
 /// Every class. The last of each kind is the most cautious, and taken where the campaign
 /// file names none.
-pub const CLASSES: [Class; 21] = {
+pub const CLASSES: [Class; 22] = {
     use Basis::{For95Percent, WithinKelvin, WithinPercent, WithinSeconds};
     use InstrumentKind::{Clock, Irradiance, Mass, Temperature, VesselTemperature};
     [
@@ -218,6 +218,10 @@ pub const CLASSES: [Class; 21] = {
         ),
         class(Temperature, "pt100-a", WithinKelvin(0.35, 2), IEC_60751),
         class(Temperature, "pt100-b", WithinKelvin(0.8, 1), IEC_60751),
+        Class {
+            resolution_k: Some(5.0),
+            ..class(Temperature, "oven-dial", WithinKelvin(10.0, 0), COMMON)
+        },
         Class {
             resolution_k: Some(1.0),
             ..class(

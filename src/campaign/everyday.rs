@@ -8,11 +8,12 @@ use std::borrow::Cow;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use crate::measure::Kind;
+use super::measured::{is_number, parse};
+use crate::measure::{Kind, Unit};
 
 /// A key that is a quantity.
 struct QuantityKey {
-    /// The table, or the list of tables, that it stands in; `*` for each table below.
+    /// The table, or the list of tables, that it stands in; `*` for the beginning of a name.
     table: &'static str,
     /// What it is called without its unit.
     stem: &'static str,
@@ -44,8 +45,8 @@ const KEYS: &[QuantityKey] = &[
     key("cooking", "ambient", Kind::Temperature),
     key("cooking", "start", Kind::Temperature),
     key("cooking", "reached", Kind::Temperature),
-    key("instruments.*", "uncertainty", Kind::Difference),
-    key("instruments.*", "resolution", Kind::Difference),
+    key("instruments.*_temperature", "uncertainty", Kind::Difference),
+    key("instruments.*_temperature", "resolution", Kind::Difference),
     key("stagnation", "uncertainty", Kind::Difference),
 ];
 
@@ -85,13 +86,21 @@ pub struct Written {
     pub value: String,
 }
 
-/// Gives every key in another unit the name of the schema. Returns what was written, and the keys
-/// of which two say the same: the first as it is in the schema, each with the other.
-pub fn rename(tree: &mut DeTable<'_>) -> (Vec<Written>, Vec<(String, String)>) {
-    let (mut written, mut twice) = (Vec::new(), Vec::new());
+/// What is wrong with keys of a quantity.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Contradiction {
+    /// As it is in the schema.
+    pub canonical: String,
+    pub what: String,
+}
+
+/// Gives every key in another unit the name of the schema. Returns what was written, and what
+/// contradicts itself: two keys for one quantity, or a text in another unit than its key.
+pub fn rename(tree: &mut DeTable<'_>) -> (Vec<Written>, Vec<Contradiction>) {
+    let mut renamed = Renamed::default();
     let mut rename_in = |keys: &[&QuantityKey], path: &str, table: &mut DeTable<'_>| {
         for key in keys {
-            rename_one(key, path, table, &mut written, &mut twice);
+            rename_one(key, path, table, &mut renamed);
         }
     };
     let mut tables: Vec<&str> = KEYS.iter().map(|key| key.table).collect();
@@ -102,7 +111,13 @@ pub fn rename(tree: &mut DeTable<'_>) -> (Vec<Written>, Vec<(String, String)>) {
             rename_in(&keys, path, table);
         });
     }
-    (written, twice)
+    (renamed.written, renamed.wrong)
+}
+
+#[derive(Default)]
+struct Renamed {
+    written: Vec<Written>,
+    wrong: Vec<Contradiction>,
 }
 
 /// Hands every table of a name to `each`, with its path.
@@ -119,7 +134,11 @@ fn visit<'t>(
     };
     for (key, value) in tree.iter_mut() {
         let key = key.get_ref().as_ref();
-        if first != "*" && first != key {
+        let is_one = match first.strip_prefix('*') {
+            Some(end) => key.ends_with(end),
+            None => first == key,
+        };
+        if !is_one {
             continue;
         }
         let path = path_of(key);
@@ -138,22 +157,17 @@ fn visit<'t>(
     }
 }
 
-fn rename_one(
-    key: &QuantityKey,
-    path: &str,
-    table: &mut DeTable<'_>,
-    written: &mut Vec<Written>,
-    twice: &mut Vec<(String, String)>,
-) {
+fn rename_one(key: &QuantityKey, path: &str, table: &mut DeTable<'_>, renamed: &mut Renamed) {
     let canonical = key.canonical();
+    let canonical_path = format!("{path}.{canonical}");
     let known = endings(key.kind).iter().skip(1);
     let named = known.map(|(ending, unit)| (format!("{}_{ending}", key.stem), Some(*unit)));
     // Without a unit in its name, the value has to be a text that has one.
     let named = named.chain([(key.stem.to_owned(), None)]);
     if let Some(text) = table.get(canonical.as_str()).and_then(text_of) {
-        written.push(Written {
-            canonical: format!("{path}.{canonical}"),
-            key: format!("{path}.{canonical}"),
+        renamed.written.push(Written {
+            canonical: canonical_path.clone(),
+            key: canonical_path.clone(),
             value: text.to_owned(),
         });
     }
@@ -161,45 +175,68 @@ fn rename_one(
         let Some((at, value)) = table.remove_entry(name.as_str()) else {
             continue;
         };
-        let names = (format!("{path}.{canonical}"), format!("{path}.{name}"));
+        let mut wrong = |what: String| {
+            renamed.wrong.push(Contradiction {
+                canonical: canonical_path.clone(),
+                what,
+            });
+        };
         if table.contains_key(canonical.as_str()) {
-            twice.push(names);
+            wrong(format!(
+                "both {canonical} and {name} are given, expected one"
+            ));
             continue;
         }
-        let (canonical_path, key) = names;
-        written.push(Written {
-            canonical: canonical_path,
-            key,
-            value: number_of(value.get_ref())
-                .map(|number| match unit {
-                    Some(unit) => format!("{number} {unit}"),
-                    None => number.to_owned(),
-                })
-                .or_else(|| text_of(&value).map(str::to_owned))
-                .unwrap_or_default(),
-        });
+        if let (Some(unit), Some(text)) = (unit, text_of(&value))
+            && is_in_another(text, unit, key.kind)
+        {
+            wrong(format!(
+                "the key {name} is in {unit}, and its text is \"{text}\""
+            ));
+        }
         let span = value.span();
         let value = with_unit(value.into_inner(), unit.unwrap_or(""));
+        renamed.written.push(Written {
+            canonical: canonical_path.clone(),
+            key: format!("{path}.{name}"),
+            value: value.as_str().map(str::to_owned).unwrap_or_default(),
+        });
         let name = Spanned::new(at.span(), Cow::Owned(canonical.clone()));
         table.insert(name, Spanned::new(span, value));
     }
+}
+
+/// Whether a text is a quantity of which no part is in a unit.
+fn is_in_another(text: &str, unit: &str, kind: Kind) -> bool {
+    let unit = Unit::parse(unit, &[kind]);
+    let mut words = text.split(|c: char| c.is_whitespace() || c.is_ascii_digit());
+    parse(text, kind).is_some() && !words.any(|word| Unit::parse(word, &[kind]) == unit)
 }
 
 fn text_of<'v>(value: &'v Spanned<DeValue<'_>>) -> Option<&'v str> {
     value.get_ref().as_str()
 }
 
-fn number_of<'v>(value: &'v DeValue<'_>) -> Option<&'v str> {
+/// A number as a decimal one; `None` for what is none.
+fn number_of(value: &DeValue<'_>) -> Option<String> {
     match value {
-        DeValue::Integer(number) => Some(number.as_str()),
-        DeValue::Float(number) => Some(number.as_str()),
+        DeValue::Integer(number) => {
+            let digits = number.as_str().trim_start_matches('+');
+            let whole = i64::from_str_radix(digits, number.radix()).ok()?;
+            Some(whole.to_string())
+        }
+        DeValue::Float(number) => {
+            let value: f64 = number.as_str().parse().ok()?;
+            Some(value.to_string())
+        }
         _ => None,
     }
 }
 
-/// Numbers as texts with a unit; everything else as it is.
+/// Numbers, and texts that are one, as texts with a unit; everything else as it is.
 fn with_unit<'t>(value: DeValue<'t>, unit: &str) -> DeValue<'t> {
-    if let Some(number) = number_of(&value) {
+    let bare = value.as_str().filter(|text| is_number(text));
+    if let Some(number) = number_of(&value).or_else(|| bare.map(str::to_owned)) {
         return DeValue::String(Cow::Owned(format!("{number} {unit}").trim_end().to_owned()));
     }
     match value {
@@ -217,8 +254,8 @@ fn with_unit<'t>(value: DeValue<'t>, unit: &str) -> DeValue<'t> {
 /// The key of a table in the unit that people have where they measure in those of the US, for a
 /// message: `elevation_ft` for `elevation_m`.
 pub fn us_name(table: &str, canonical: &str) -> Option<String> {
-    let is_table = |key: &&QuantityKey| match key.table.strip_suffix(".*") {
-        Some(above) => table.starts_with(above),
+    let is_table = |key: &&QuantityKey| match key.table.split_once('*') {
+        Some((above, end)) => table.starts_with(above) && table.ends_with(end),
         None => key.table == table,
     };
     let mut keys = KEYS.iter().filter(is_table);
@@ -254,8 +291,8 @@ mod tests {
              latitude_deg = 1\nlongitude_deg = 1\ntime_zone = \"UTC\"\nelevation_ft = 5280\n"
         );
         let mut tree = DeTable::parse(&text).unwrap().into_inner();
-        let (_, twice) = rename(&mut tree);
-        assert_eq!(twice, []);
+        let (_, wrong) = rename(&mut tree);
+        assert_eq!(wrong, []);
         CampaignFile::deserialize(toml::de::Deserializer::from(Spanned::new(0..0, tree)))
     }
 
@@ -293,17 +330,50 @@ mod tests {
     fn a_number_without_a_unit_is_refused_where_the_key_names_none() {
         let file = "[cooker]\nname = \"invented\"\ntype = \"panel\"\nmass = 4\n";
         let error = read(file).unwrap_err();
-        assert!(error.message().contains("a number and its unit"), "{error}");
+        assert!(
+            error.message().contains("a number with its unit"),
+            "{error}"
+        );
     }
 
     #[test]
-    fn keys_that_say_the_same_twice_are_told() {
-        let mut tree = DeTable::parse("[load]\nwater_kg = 7\nwater_lb = 15.4\n")
-            .unwrap()
-            .into_inner();
-        let (_, twice) = rename(&mut tree);
-        let names = ("load.water_kg".to_owned(), "load.water_lb".to_owned());
-        assert_eq!(twice, [names]);
+    fn keys_that_contradict_each_other_or_their_text_are_told() {
+        let wrong = |text: &str| {
+            let mut tree = DeTable::parse(text).unwrap().into_inner();
+            let (_, wrong) = rename(&mut tree);
+            wrong.into_iter().map(|one| one.what).collect::<Vec<_>>()
+        };
+        assert_eq!(
+            wrong("[load]\nwater_kg = 7\nwater_lb = 15.4\n"),
+            ["both water_kg and water_lb are given, expected one"]
+        );
+        assert_eq!(
+            wrong("[load]\nwater_lb = \"8.6 kg\"\n"),
+            ["the key water_lb is in lb, and its text is \"8.6 kg\""]
+        );
+        // The unit of the text says it all, where the key is the schema's.
+        for right in [
+            "water_kg = \"16.2 lb\"",
+            "water_lb = \"16 lb 3 oz\"",
+            "water_lb = \"16\"",
+        ] {
+            assert_eq!(wrong(&format!("[load]\n{right}\n")), [""; 0], "{right}");
+        }
+    }
+
+    #[test]
+    fn numbers_are_taken_as_toml_has_them() {
+        for (text, kilograms) in [
+            ("1.6e1", 7.257_477_9),
+            ("+16", 7.257_477_9),
+            ("0x10", 7.257_477_9),
+        ] {
+            let file = read(&format!(
+                "[cooker]\nname = \"invented\"\ntype = \"panel\"\n[load]\nwater_lb = {text}\n"
+            ));
+            let found = file.unwrap().load.water_kg.unwrap();
+            assert!((found - kilograms).abs() < 1e-6, "{text}: {found}");
+        }
     }
 
     #[test]

@@ -71,12 +71,14 @@ impl<'t> Checker<'t> {
         };
         if let Ok(tree) = DeTable::parse(text) {
             let mut tree = tree.into_inner();
-            let (written, twice) = rename(&mut tree);
+            let (written, wrong) = rename(&mut tree);
             (checker.tree, checker.written) = (Some(tree), written);
-            for (key, other) in twice {
-                let [one, other] = [&key, &other].map(|key| last_part(key));
-                let what = format!("both {one} and {other} are given, expected one");
-                checker.problem(&key, what, "keep the one that you measured in");
+            for one in wrong {
+                checker.problem(
+                    &one.canonical,
+                    one.what,
+                    "keep the one that you measured in",
+                );
             }
         }
         checker
@@ -222,6 +224,13 @@ impl<'t> Checker<'t> {
         let named = written.map_or(key, |one| &one.key);
         self.problems
             .push(problem.item(spoken_key(named)).hint(hint));
+    }
+
+    /// The name under which a key was written, without its tables.
+    pub(super) fn name_of<'k>(&'k self, key: &'k str) -> &'k str {
+        let written = self.written.iter().find(|one| one.canonical == key);
+        let named = written.map_or(key, |one| one.key.as_str());
+        named.rsplit('.').next().unwrap_or(named)
     }
 
     /// A value as it was written, with what it is in the unit of the schema.
@@ -451,11 +460,6 @@ fn shared_tree<'t>(file: &Path, text: &'t str) -> Result<(DeTable<'t>, Vec<Writt
     }
     let written = std::mem::take(&mut alone.written);
     alone.finish((tree, written))
-}
-
-/// The key without the tables above it.
-fn last_part(key: &str) -> &str {
-    key.rsplit('.').next().unwrap_or(key)
 }
 
 /// A tree as the schema has it.

@@ -107,8 +107,8 @@ impl<'de, D: Dimension> Visitor<'de> for MeasuredVisitor<D> {
         match parse(text, D::KIND) {
             Some(value) => Ok(Measured(value, PhantomData)),
             None => Err(E::custom(format!(
-                "{FOUND_TEXT}{text}\", expected a number without quotes in {}, or a text of a number and its unit: {}",
-                Unit::base(D::KIND).symbol(),
+                "{FOUND_TEXT}{text}\", expected a number with its unit, as in \"{}\", one of {}",
+                example(D::KIND),
                 Unit::known(&[D::KIND])
             ))),
         }
@@ -136,7 +136,18 @@ pub const FOUND_TEXT: &str = "found \"";
 /// # Source
 /// NIST Special Publication 811 (2008), appendix B.8.
 pub fn parse(text: &str, kind: Kind) -> Option<f64> {
-    let (mut total, mut number, mut unit) = (0.0, None, String::new());
+    let (mut total, mut number, mut unit) = (0.0, None::<f64>, String::new());
+    let (mut is_negative, mut last) = (false, f64::INFINITY);
+    // Units get smaller: "3 kg" behind pounds is a slip.
+    let mut add = |number: f64, unit: &str| {
+        let parsed = Unit::parse(unit, &[kind])?;
+        let size = parsed.to_base(1.0) - parsed.to_base(0.0);
+        if size >= last {
+            return None;
+        }
+        last = size;
+        Some(parsed.to_base(number))
+    };
     let spaced = text
         .replace(['\'', '′'], " ft ")
         .replace(['"', '″'], " in ");
@@ -144,15 +155,39 @@ pub fn parse(text: &str, kind: Kind) -> Option<f64> {
         let digits = digits_of(word);
         if !digits.is_empty() {
             if !unit.is_empty() {
-                total += in_base(number.take()?, &unit, kind)?;
+                total += add(number.take()?, &unit)?;
                 unit.clear();
             }
-            let sum = number.unwrap_or(0.0) + value_of(digits)?;
-            number = Some(sum);
+            let value = value_of(digits)?;
+            number = match number {
+                // "16 1/2", and no space as a thousands mark.
+                Some(whole) if digits.contains('/') && value < 1.0 => Some(whole + value),
+                Some(_) => return None,
+                None => {
+                    is_negative |= value < 0.0;
+                    Some(if is_negative { -value.abs() } else { value })
+                }
+            };
         }
         unit += &word[digits.len()..];
     }
-    Some(total + in_base(number?, &unit, kind)?)
+    Some(total + add(number?, &unit)?)
+}
+
+/// A value of a kind as it is written.
+fn example(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Length => "5052 ft",
+        Kind::Area => "10.2 ft2",
+        Kind::Mass => "16.2 lb",
+        Kind::Temperature => "77 °F",
+        _ => "5 °F",
+    }
+}
+
+/// Whether a text is a number and nothing else.
+pub fn is_number(text: &str) -> bool {
+    !text.trim().is_empty() && text.split_whitespace().all(|word| digits_of(word) == word)
 }
 
 /// What a word has of a number, from its beginning.
@@ -179,10 +214,6 @@ fn value_of(digits: &str) -> Option<f64> {
         Some((above, below)) => Some(decimal(above)? / decimal(below).filter(|&by| by > 0.0)?),
         None => decimal(digits),
     }
-}
-
-fn in_base(number: f64, unit: &str, kind: Kind) -> Option<f64> {
-    Some(Unit::parse(unit, &[kind])?.to_base(number))
 }
 
 #[cfg(test)]
@@ -217,6 +248,7 @@ mod tests {
         near("9 °F", Kind::Difference, 5.0);
         near("77 °F", Kind::Temperature, 25.0);
         near("-40 ft", Kind::Length, -12.192);
+        near("-5 ft 6 in", Kind::Length, -1.6764);
     }
 
     #[test]
@@ -231,6 +263,9 @@ mod tests {
             ("1.2.3 lb", Kind::Mass),
             ("5 lb 3", Kind::Mass),
             ("5,280 ft", Kind::Length),
+            ("5 280 ft", Kind::Length),
+            ("8 lb 3 kg", Kind::Mass),
+            ("8 lb 3 lb", Kind::Mass),
         ] {
             assert_eq!(parse(text, kind), None, "{text}");
         }

@@ -125,7 +125,7 @@ pub fn hint_for(message: &str) -> String {
         return format!("add {what}; simmerline new FOLDER writes a file that shows every key");
     }
     if message.starts_with(FOUND_TEXT) {
-        return "write the number and its unit as in \"16.2 lb\", with a decimal point and without a thousands mark".to_owned();
+        return "write it in quotes, with a decimal point and without a thousands mark; or a bare number under the key that ends in its unit".to_owned();
     }
     "text goes in quotes; a number has none, and a decimal point, not a comma; a table starts with [name]; each key has a line of its own".to_owned()
 }

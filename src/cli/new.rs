@@ -30,6 +30,8 @@ use crate::setup::filled::filled;
 use crate::setup::questions::Question;
 use crate::units::counted;
 
+/// What a remark begins with on a key that is to be filled in.
+const TO_FILL_IN: &str = "# FILL IN";
 /// What to do where nothing can be written.
 const OTHER_FOLDER: &str = "choose a folder you may write to";
 
@@ -43,7 +45,21 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
     check_folder_name(folder)?;
     let given = given_to_new(folder)?;
-    let said = answers_given(&options.given())?;
+    let shared = Answers {
+        units: Some(given.units).filter(|_| is_shared(&given, Question::Units)),
+        ..Answers::default()
+    };
+    let (dropped, answered): (Vec<_>, Vec<_>) = options
+        .given()
+        .into_iter()
+        .partition(|(question, _)| is_shared(&given, *question));
+    let said = answers_given(shared, &answered)?;
+    for (question, _) in dropped {
+        let option = question.option();
+        print_note(&format!(
+            "--{option} is not written: a file of shared keys gives it"
+        ));
+    }
     is_there(&folder.join(CAMPAIGN_FILE), None)?;
     let mut found = found_logs(folder, &given, &said);
     let how_read = |answers: &Answers| (answers.time_zone.clone(), answers.kind());
@@ -52,6 +68,9 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     let answers = match is_asked {
         false => with_zone_of_place(said)?,
         true => {
+            // Before a dozen questions, not after.
+            let there = folder.ancestors().find(|one| one.is_dir());
+            try_folder(there.unwrap_or(Path::new(".")), OTHER_FOLDER)?;
             print_found(&found)?;
             let questions = questions(options, &given, &found);
             let said = Answers {
@@ -72,8 +91,8 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     } else if how_read(&answers) != read_so {
         found = found_logs(folder, &given, &answers);
     }
-    write(folder, &given.shared, &found, &answers)?;
-    print_written(folder, &given.shared, &found, &answers)?;
+    let is_complete = write(folder, &given.shared, &found, &answers)?;
+    print_written(folder, &given.shared, &found, &answers, is_complete)?;
     found.left_out.iter().for_each(|note| print_note(note));
     Ok(0)
 }
@@ -83,6 +102,14 @@ fn found_logs(folder: &Path, given: &Given, answers: &Answers) -> FoundLogs {
     let zone = answers.time_zone.as_deref().and_then(parse_zone);
     let zone = zone.unwrap_or_else(|| given.time_zone.clone());
     find_logs(folder, &given.rules, &zone, answers.kind())
+}
+
+/// Whether a file of shared keys answers a question.
+fn is_shared(given: &Given, question: Question) -> bool {
+    let mut holding = given.shared.iter().flat_map(|one| &one.holding);
+    question
+        .key()
+        .is_some_and(|key| holding.any(|held| held == key))
 }
 
 /// What measures the sunlight, as far as logs tell.
@@ -101,15 +128,9 @@ fn questions(options: &NewOptions, given: &Given, found: &FoundLogs) -> Vec<Ques
         .iter()
         .map(|(question, _)| *question)
         .collect();
-    let is_shared = |question: &Question| {
-        let holding = given.shared.iter().flat_map(|one| &one.holding);
-        question
-            .key()
-            .is_some_and(|key| holding.into_iter().any(|held| held == key))
-    };
     let is_open = |question: &Question| {
         let has_logs = *question != Question::Logs || !found.runs.is_empty();
-        has_logs && !answered.contains(question) && !is_shared(question)
+        has_logs && !answered.contains(question) && !is_shared(given, *question)
     };
     Question::ALL.into_iter().filter(is_open).collect()
 }
@@ -126,8 +147,14 @@ fn with_zone_of_place(mut answers: Answers) -> Result<Answers> {
     Ok(answers)
 }
 
-/// Writes the campaign file, last, and before it an empty log where there is none.
-fn write(folder: &Path, shared: &[SharedFile], found: &FoundLogs, answers: &Answers) -> Result<()> {
+/// Writes the campaign file, last, and before it an empty log where there is none. Says whether
+/// nothing is left to fill in.
+fn write(
+    folder: &Path,
+    shared: &[SharedFile],
+    found: &FoundLogs,
+    answers: &Answers,
+) -> Result<bool> {
     let log = format!("{}\n", header_of(answers.kind()));
     // A call that was killed may have left the log, and nothing typed into it.
     let has_log = !found.runs.is_empty() || is_there(&folder.join(LOG_NAME), Some(&log))?;
@@ -145,7 +172,8 @@ fn write(folder: &Path, shared: &[SharedFile], found: &FoundLogs, answers: &Answ
         None,
         text.as_bytes(),
         OTHER_FOLDER,
-    )
+    )?;
+    Ok(!text.contains(TO_FILL_IN))
 }
 
 /// Says which logs lie there, and how each was understood.
@@ -173,6 +201,7 @@ fn print_written(
     shared: &[SharedFile],
     found: &FoundLogs,
     answers: &Answers,
+    is_complete: bool,
 ) -> Result<()> {
     let zone = answers.time_zone.as_deref().and_then(parse_zone);
     let today = time_of_issue()?.to_zoned_datetime(zone.unwrap_or(TimeZone::UTC));
@@ -197,18 +226,13 @@ fn print_written(
     let said = std::iter::once(wrote)
         .chain(runs)
         .chain(given)
-        .chain(next_steps(&name, found, answers, today.date()));
+        .chain(next_steps(&name, found, is_complete, today.date()));
     let said: Vec<String> = said.collect();
     print_sentences(&said.iter().map(String::as_str).collect::<Vec<_>>())
 }
 
 /// What to do once the file is written.
-fn next_steps(name: &str, found: &FoundLogs, answers: &Answers, today: Date) -> Vec<String> {
-    let is_complete = answers.place.is_some()
-        && answers.opening.is_some()
-        && answers.elevation.is_some()
-        && answers.time_zone.is_some()
-        && (answers.water.is_some() || answers.kind() == RunKind::Dry);
+fn next_steps(name: &str, found: &FoundLogs, is_complete: bool, today: Date) -> Vec<String> {
     match (is_complete, found.runs.is_empty()) {
         (true, true) => vec![
             format!("When to test, and a sheet for a pencil: simmerline plan {name}"),

@@ -11,12 +11,11 @@ use crate::setup::answers::Answers;
 use crate::setup::interview::{Interview, Outcome};
 use crate::setup::questions::Question;
 
-/// Answers that options of the command line give.
+/// Answers with those that options of the command line give.
 ///
 /// # Errors
 /// [`Error::Usage`] for one that cannot be.
-pub fn answers_given(given: &[(Question, &str)]) -> Result<Answers> {
-    let mut answers = Answers::default();
+pub fn answers_given(mut answers: Answers, given: &[(Question, &str)]) -> Result<Answers> {
     for (question, text) in given {
         question.take(&mut answers, text).map_err(|refusal| {
             let option = format!("--{}", question.option());
@@ -44,7 +43,7 @@ pub fn ask(answers: Answers, questions: Vec<Question>) -> Result<Option<Answers>
             put_question(&interview, question)?;
             put = Some(question);
         }
-        let offered = question.offers(&interview.answers);
+        let offered = interview.offers(question);
         let offered = offered.map_or_else(String::new, |offered| format!("[{offered}] "));
         print(&format!("{offered}> "))?;
         match interview.take(&read_line()?) {
@@ -103,7 +102,11 @@ fn read_line() -> Result<String> {
     let mut bytes = Vec::new();
     let read = io::stdin().lock().read_until(b'\n', &mut bytes);
     match read {
-        Ok(0) => Err(problem("ended before all was answered".to_owned())),
+        Ok(0) => {
+            // The prompt's line has no end yet.
+            print("\n")?;
+            Err(problem("ended before all was answered".to_owned()))
+        }
         Ok(_) => Ok(String::from_utf8_lossy(&bytes).into_owned()),
         Err(error) => Err(problem(format!("cannot be read: {}", why(&error)))),
     }

@@ -166,9 +166,7 @@ fn add_thermometer(answers: &Answers, add: &mut impl FnMut(&'static str, &'stati
         Thermometer::Thermocouple => class("thermocouple-k-2"),
         Thermometer::Pt100 => class("pt100-b"),
         Thermometer::Unknown => return,
-        Thermometer::OvenDial if is_dry => class("oven-dial"),
-        // Within 10 K and read to 5 K, as the class of a dry vessel has it.
-        Thermometer::OvenDial => "uncertainty_k = 5.8\nresolution_k = 5".to_owned(),
+        Thermometer::OvenDial => class("oven-dial"),
     };
     match is_dry {
         true => add(VESSEL, "class", code),

@@ -14,6 +14,8 @@ pub struct Interview {
     before: Vec<(usize, Answers)>,
     /// Of the next question.
     at: usize,
+    /// What was typed before somebody went back.
+    typed: Vec<(Question, String)>,
 }
 
 /// What became of an answer.
@@ -38,6 +40,7 @@ impl Interview {
             asked,
             before: Vec::new(),
             at: 0,
+            typed: Vec::new(),
         }
     }
 
@@ -50,6 +53,14 @@ impl Interview {
             self.at += 1;
         }
         None
+    }
+
+    /// What an empty line stands for: what was typed before, or else the answer that the question
+    /// offers.
+    pub fn offers(&self, question: Question) -> Option<String> {
+        let typed = self.typed.iter().rev().find(|(of, _)| *of == question);
+        let typed = typed.map(|(_, text)| text.clone());
+        typed.or_else(|| question.offers(&self.answers))
     }
 
     /// Which question it is of how many, counted from 1.
@@ -74,10 +85,10 @@ impl Interview {
                 return Outcome::Back;
             }
             "help" | "?" => return Outcome::Help,
-            "quit" => return Outcome::Quit,
+            "quit" | "q" => return Outcome::Quit,
             _ => {}
         }
-        let offered = question.offers(&self.answers);
+        let offered = self.offers(question);
         let text = match (text.trim(), offered) {
             ("", Some(offered)) => offered,
             ("", None) => {
@@ -93,6 +104,7 @@ impl Interview {
             Ok(said) => {
                 let before = std::mem::replace(&mut self.answers, answers);
                 self.before.push((self.at, before));
+                self.typed.push((question, text));
                 self.at += 1;
                 Outcome::Taken(said)
             }
@@ -155,6 +167,11 @@ mod tests {
         assert_eq!(interview.take("back"), Outcome::Back);
         assert_eq!(interview.next(), Some(Question::Kind));
         assert_eq!(interview.answers.kind(), RunKind::Water);
+        assert_eq!(interview.offers(Question::Kind).as_deref(), Some("dry"));
+        assert_eq!(
+            interview.offers(Question::Opening).as_deref(),
+            Some("36 x 24 in")
+        );
         for _ in 0..20 {
             interview.take("back");
         }

@@ -2,7 +2,7 @@
 
 use crate::believable::INTERCEPT_AREA_M2;
 use crate::campaign::aperture::Shape;
-use crate::campaign::measured::parse;
+use crate::campaign::measured::{is_number, parse};
 use crate::measure::{Kind, Unit};
 use crate::units::short;
 
@@ -163,9 +163,10 @@ fn with_unit_of(text: &str, kind: Kind) -> bool {
 /// A quantity with its unit, which is the usual one where none is written.
 pub fn with_unit(text: &str, usual: Unit, kind: Kind) -> Option<String> {
     let text = text.trim();
-    let supplied = format!("{text} {}", usual.symbol());
-    let is_given = parse(text, kind).is_some();
-    let said = if is_given { text.to_owned() } else { supplied };
+    let said = match is_number(text) {
+        true => format!("{text} {}", usual.symbol()),
+        false => text.to_owned(),
+    };
     parse(&said, kind).map(|_| said)
 }
 

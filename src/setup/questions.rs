@@ -4,7 +4,7 @@ use super::answers::{Answers, SunSensor, Thermometer};
 use super::opening::{Opening, examples, with_unit};
 use super::place::parse_place;
 use super::zones::zones_at;
-use crate::believable::{ELEVATION_M, MOST_WATER_KG};
+use crate::believable::{ELEVATION_M, MOST_WATER_KG, Range};
 use crate::bounds::NAME;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::measured::parse;
@@ -16,6 +16,9 @@ use crate::measure::{Kind, Unit};
 use crate::procedure::s580::limits::{LOAD_KG_M2, LOAD_TOLERANCE};
 use crate::shown::is_unseen;
 use crate::units::{fixed, short};
+
+/// Openings of cookers for a household or a school, m². Common practice, no published source.
+const USUAL_OPENING_M2: Range = 0.03..=20.0;
 
 /// One question.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -344,7 +347,16 @@ fn take_opening(answers: &mut Answers, text: &str) -> Result<Option<String>, Ref
         true => format!(" ({} ft²)", fixed(area.of_base(area_m2), 1)),
         false => String::new(),
     };
-    Ok(Some(format!("an opening of {} m²{us}", fixed(area_m2, 3))))
+    let doubt = match USUAL_OPENING_M2.contains(&area_m2) {
+        true => "",
+        false => {
+            "; that is unusual: back returns to the question, and a unit may be named, as in 3 x 2 ft"
+        }
+    };
+    Ok(Some(format!(
+        "an opening of {} m²{us}{doubt}",
+        fixed(area_m2, 3)
+    )))
 }
 
 fn take_place(answers: &mut Answers, text: &str) -> Result<Option<String>, Refusal> {
@@ -428,7 +440,10 @@ fn quantity(answers: &Answers, text: &str, kind: Kind) -> Result<(String, f64), 
     said.zip(value).ok_or_else(|| {
         Refusal::new(
             format!("found \"{text}\", expected a number in {}", usual.symbol()),
-            format!("or with one of the units {}", Unit::known(&[kind])),
+            format!(
+                "or with one of the units {}; without a thousands mark",
+                Unit::known(&[kind])
+            ),
         )
     })
 }
