@@ -6,6 +6,8 @@ use simmerline::watch::Look;
 
 use super::day::{Day, row, rows};
 use crate::kit::header::HEADER;
+#[cfg(unix)]
+use crate::pipeline::trial::{make_pipe, within};
 
 #[test]
 fn a_row_is_seen_at_the_next_look_and_assessed_later() {
@@ -71,6 +73,27 @@ fn a_log_that_is_written_anew_counts_as_it_stands() {
     // Told for a while.
     day.look(1000.0);
     assert!(!day.troubles().contains(&"anew"));
+}
+
+#[cfg(unix)]
+#[test]
+fn a_log_that_is_a_pipe_is_told_and_does_not_hang() {
+    let mut day = Day::watched(3000);
+    fs::remove_file(day.path("day-2.csv")).unwrap();
+    if !make_pipe(&day.path("day-2.csv")) {
+        return;
+    }
+    within(20, move || {
+        day.look_much_later();
+        assert_eq!(
+            (day.newest_s(), day.troubles()),
+            (2990, vec!["not-read", "anew"])
+        );
+        day.start();
+        assert!(day.troubles().contains(&"not-read"), "{:?}", day.troubles());
+        let told = day.state().troubles[0].message().to_string();
+        assert!(told.contains("day-2.csv: is no file"), "{told}");
+    });
 }
 
 #[test]
