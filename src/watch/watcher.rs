@@ -208,6 +208,8 @@ impl Watcher {
             }
             Ok(Grown::Anew) => {
                 self.is_outdated = true;
+                // Its rows do not go on from those of before.
+                self.arrival = None;
                 let logs = self.known.followed_files();
                 let logs: Vec<String> = logs.map(|path| name_of(path, &self.folder)).collect();
                 self.tell(
@@ -356,8 +358,10 @@ impl Watcher {
             self.arrival = None;
             return;
         };
-        // Another log has its own past, and was not seen to grow.
-        let before = self.arrival.as_ref().filter(|before| before.path == path);
+        // Another log has its own past, and was not seen to grow; neither was one whose latest
+        // reading is gone.
+        let goes_on = |before: &&Arrival| before.path == path && before.newest_us() <= newest_us;
+        let before = self.arrival.as_ref().filter(goes_on);
         let (arrival, jump) = match before {
             Some(before) => before.then(newest_us, self.step_s, now),
             None => (Arrival::first(path, newest_us, self.age(), now), None),

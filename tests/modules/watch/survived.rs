@@ -75,6 +75,27 @@ fn a_log_that_is_written_anew_counts_as_it_stands() {
     assert!(!day.troubles().contains(&"anew"));
 }
 
+#[test]
+fn a_log_that_is_written_anew_with_fewer_rows_is_no_jump_of_its_clock() {
+    let mut day = Day::watched(3000);
+    for after_s in [3000, 3010] {
+        day.append(&row(after_s));
+        day.look(10.0);
+    }
+    day.write("day-2.csv", &format!("{HEADER}\n{}", rows(0, 2400)));
+    day.look_much_later();
+    assert_eq!((day.newest_s(), day.troubles()), (2390, vec!["anew"]));
+    // From there on a jump is told again.
+    for after_s in [2400, 2410] {
+        day.append(&row(after_s));
+        day.look(10.0);
+    }
+    assert!(!day.troubles().contains(&"jumped"), "{:?}", day.troubles());
+    day.append(&row(2410 + 1800));
+    day.look(10.0);
+    assert!(day.troubles().contains(&"jumped"), "{:?}", day.troubles());
+}
+
 #[cfg(unix)]
 #[test]
 fn a_log_that_is_a_pipe_is_told_and_does_not_hang() {
