@@ -82,9 +82,18 @@ fn newest_rows(state: &State<'_>) -> Rows {
 }
 
 fn sky_row(newest: &Newest) -> Option<(Message, Phrase)> {
-    let sun = newest
-        .irradiance_w_m2
-        .map(|sun| Phrase::from(message!("watch-irradiance", irradiance = fixed(sun, 0))));
+    // The limits are on what counts.
+    let sun = newest.irradiance_w_m2.map(|sun| {
+        let sun = fixed(sun, 0);
+        Phrase::from(match newest.turned_irradiance_w_m2 {
+            Some(turned) => message!(
+                "watch-irradiance-turned",
+                turned = fixed(turned, 0),
+                irradiance = sun
+            ),
+            None => message!("watch-irradiance", irradiance = sun),
+        })
+    });
     let wind = newest.wind_m_s.map(|wind| {
         Phrase::from(message!(
             "watch-wind",

@@ -2565,6 +2565,8 @@ watch-vessel = vessel
 watch-above = { $difference } above the air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² facing the sun, which counts (flat sensor: { $irradiance })
 watch-wind = wind { $wind }
 watch-spoils = spoils it
 watch-spoils-irradiance = irradiance under { $low } or over { $high } W/m²

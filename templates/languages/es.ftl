@@ -2612,6 +2612,8 @@ watch-vessel = recipiente
 watch-above = { $difference } sobre el aire (Td)
 watch-air = aire { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² de cara al sol, lo que cuenta (sensor en horizontal: { $irradiance })
 watch-wind = viento { $wind }
 watch-spoils = lo estropea
 watch-spoils-irradiance = irradiancia por debajo de { $low } o por encima de { $high } W/m²

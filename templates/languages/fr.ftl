@@ -2642,6 +2642,8 @@ watch-vessel = récipient
 watch-above = { $difference } au-dessus de l’air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² face au soleil, ce qui compte (capteur posé à plat : { $irradiance })
 watch-wind = vent { $wind }
 watch-spoils = le perdrait
 watch-spoils-irradiance = irradiance sous { $low } ou au-dessus de { $high } W/m²

@@ -2608,6 +2608,8 @@ watch-vessel = recipiente
 watch-above = { $difference } acima do ar (Td)
 watch-air = ar { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² de frente para o sol, o que conta (sensor na horizontal: { $irradiance })
 watch-wind = vento { $wind }
 watch-spoils = estraga-o
 watch-spoils-irradiance = irradiância abaixo de { $low } ou acima de { $high } W/m²

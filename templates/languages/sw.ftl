@@ -2646,6 +2646,8 @@ watch-vessel = chombo
 watch-above = { $difference } juu ya hewa (Td)
 watch-air = hewa { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² kuelekea jua, ndiyo inayohesabika (kihisi kilicholala bapa: { $irradiance })
 watch-wind = upepo { $wind }
 watch-spoils = kinaharibiwa na
 watch-spoils-irradiance = mnururisho chini ya { $low } au juu ya { $high } W/m²

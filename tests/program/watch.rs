@@ -162,6 +162,27 @@ fn aiming_window_units_and_language_are_those_of_the_campaign() {
     assert!(text.starts_with("✓ Bien por ahora: 5 de 10 min"), "{text}");
 }
 
+/// The limits are on irradiance facing the sun: what is shown beside them is too.
+#[test]
+fn readings_of_a_flat_sensor_are_shown_as_they_count() {
+    let bench = bench_until(3300);
+    let flat = "estimate = \"from-horizontal\"\nplane = \"horizontal\"";
+    bench.replace("mallee/campaign.toml", "plane = \"normal\"", flat);
+    let text = once(&bench, 11, 0, &[]).exits(0).out;
+    let sun = behind(&text, "sun");
+    let (counts, sensor) = sun
+        .split_once(" W/m² facing the sun, which counts (")
+        .unwrap();
+    assert!(sensor.starts_with("flat sensor: 896)"), "{sun}");
+    let counts: f64 = counts.parse().unwrap();
+    let range = text.split("irradiance under ").nth(1).unwrap();
+    let (low, rest) = range.split_once(" or over ").unwrap();
+    let (high, _) = rest.split_once(' ').unwrap();
+    let [low, high]: [f64; 2] = [low, high].map(|limit| limit.parse().unwrap());
+    // As the sensor has it, the interval would look spoiled.
+    assert!(896.0 < low && low < counts && counts < high, "{text}");
+}
+
 #[test]
 fn every_language_fits_sixty_columns_in_every_state() {
     let bench = bench_until(3300);
