@@ -7,7 +7,7 @@ use super::lines::{Lines, Mark};
 use super::watch_answer::answer;
 use crate::campaign::kinds::RunKind;
 use crate::language::{
-    Message, Phrase, Words, celsius, clauses, fixed, kelvins, metres_per_second,
+    Message, Phrase, Words, celsius, clauses, date, fixed, kelvins, metres_per_second,
 };
 use crate::message;
 use crate::units::{local_clock, seconds_between, zoned};
@@ -152,8 +152,17 @@ fn day_rows(state: &State<'_>) -> Rows {
             Some(None) => Some(message!("watch-missing-nothing")),
             None => None,
         };
+        let today = zoned(state.now_us, zone).date();
+        let (label, gained) = match state.gained.date == today {
+            true => (message!("watch-today"), gained),
+            false => {
+                let on = date(state.gained.date);
+                let gained = message!("watch-gained-on", date = on, gained = gained);
+                (message!("watch-last-day"), gained)
+            }
+        };
         let told = std::iter::once(gained).chain(missing);
-        rows.push((message!("watch-today"), clauses(told)));
+        rows.push((label, clauses(told)));
     }
     if state.kind == RunKind::Cooling {
         return rows;

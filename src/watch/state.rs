@@ -1,5 +1,7 @@
 //! What is seen of a test day at one moment, for whoever shows it.
 
+use jiff::civil::Date;
+
 use super::day::{Aim, SunHours, Window};
 use super::growing::{Growth, Running};
 use super::trouble::Trouble;
@@ -61,8 +63,10 @@ fn fresh(series: &Series, newest_us: i64) -> Option<f64> {
 }
 
 /// Intervals of a date.
-#[derive(Debug, Clone, Copy, Default, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Gained {
+    /// Of the newest reading; this day where there is none.
+    pub date: Date,
     pub used: usize,
     pub all: usize,
 }
@@ -82,7 +86,6 @@ pub struct State<'w> {
     pub silent_s: Option<f64>,
     /// Of the water; `None` for runs that heat none, or before there is one.
     pub growth: Option<&'w Growth>,
-    /// On the date of the newest reading.
     pub gained: Gained,
     /// Its sun; `None` where the date does not exist at the site.
     pub sun: Option<&'w SunHours>,

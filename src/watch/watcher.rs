@@ -406,10 +406,8 @@ impl Watcher {
         if !self.sun.as_ref().is_some_and(is_told) {
             self.sun = sun_hours(&self.known.campaign, &self.known.limits, kind, today);
         }
-        let (used, all) = self.known.intervals_on(match is_waiting {
-            true => today,
-            false => date.unwrap_or(today),
-        });
+        let of_date = date.unwrap_or(today);
+        let (used, all) = self.known.intervals_on(of_date);
         let arrival = self.arrival.as_ref();
         let silent_s = arrival.and_then(|arrival| arrival.silent_s(self.step_s, now));
         let mut troubles = Vec::new();
@@ -430,7 +428,11 @@ impl Watcher {
             newest,
             is_waiting,
             growth: self.growth.as_ref(),
-            gained: Gained { used, all },
+            gained: Gained {
+                date: of_date,
+                used,
+                all,
+            },
             sun: self.sun.as_ref(),
             assessment: self.known.assessment.as_ref(),
             assessed_to_us: self

@@ -2573,6 +2573,10 @@ watch-spoils-irradiance = irradiance under { $low } or over { $high } W/m²
 watch-spoils-wind = mean wind over { $most } (so far { $mean })
 watch-spoils-water = water over { $most }
 watch-today = today
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = last day
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } of { $all ->
     [one] { $all } interval counts
@@ -2581,7 +2585,7 @@ watch-gained = { $used } of { $all ->
 watch-missing = still missing: { $missing }
 watch-missing-nothing = enough already
 watch-aim = aim again
-watch-aim-not-stated = no times: acceptance_half_angle_deg is not stated
+watch-aim-not-stated = no times, since acceptance_half_angle_deg is not stated in campaign.toml. Common practice, no published source: a shallow reflector about every 45 min, a sharp dish every 10 to 15
 watch-aim-always = all the time, by a drive
 watch-aim-due = now ({ $clock })
 watch-aim-done = no more today
@@ -2595,6 +2599,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = time
 watch-time-text = { $now }; newest row { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } days
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } is not there yet
 watch-log-gone = { $log } is not there any more; what it held before is shown

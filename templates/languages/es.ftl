@@ -2620,6 +2620,10 @@ watch-spoils-irradiance = irradiancia por debajo de { $low } o por encima de { $
 watch-spoils-wind = viento medio por encima de { $most } (por ahora { $mean })
 watch-spoils-water = agua por encima de { $most }
 watch-today = hoy
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = último día
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
     [one] { $all } intervalo cuenta
@@ -2628,7 +2632,7 @@ watch-gained = { $used } de { $all ->
 watch-missing = aún faltan: { $missing }
 watch-missing-nothing = ya hay suficientes
 watch-aim = reorientar
-watch-aim-not-stated = sin horas: falta acceptance_half_angle_deg
+watch-aim-not-stated = sin horas: falta acceptance_half_angle_deg en campaign.toml. Práctica habitual, sin fuente publicada: un reflector poco profundo, cada 45 min más o menos; un disco de foco estrecho, cada 10 a 15
 watch-aim-always = todo el tiempo, con un motor
 watch-aim-due = ahora ({ $clock })
 watch-aim-done = hoy ya no
@@ -2642,6 +2646,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = hora
 watch-time-text = { $now }; última fila { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } días
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } aún no está
 watch-log-gone = { $log } ya no está; se muestra lo que contenía antes

@@ -2650,6 +2650,10 @@ watch-spoils-irradiance = irradiance sous { $low } ou au-dessus de { $high } W/m
 watch-spoils-wind = vent moyen au-dessus de { $most } (jusqu’ici { $mean })
 watch-spoils-water = eau au-dessus de { $most }
 watch-today = aujourd’hui
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = dernier jour
+# { $gained }: the next one.
+watch-gained-on = { $date } : { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } sur { $all ->
     [one] { $all } intervalle compte
@@ -2658,7 +2662,7 @@ watch-gained = { $used } sur { $all ->
 watch-missing = il manque encore : { $missing }
 watch-missing-nothing = c’est assez
 watch-aim = réorienter
-watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué
+watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué dans campaign.toml. Pratique courante, sans source publiée : un réflecteur peu profond toutes les 45 min environ, une parabole à foyer net toutes les 10 à 15
 watch-aim-always = en continu, par un moteur
 watch-aim-due = maintenant ({ $clock })
 watch-aim-done = plus aujourd’hui
@@ -2672,6 +2676,8 @@ watch-so-far-no-row = { $level } : { $said }
 watch-time = heure
 watch-time-text = { $now } ; dernière ligne { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } jours
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } n’est pas encore là
 watch-log-gone = { $log } n’est plus là ; ce qu’il contenait avant est montré

@@ -2616,6 +2616,10 @@ watch-spoils-irradiance = irradiância abaixo de { $low } ou acima de { $high } 
 watch-spoils-wind = vento médio acima de { $most } (até agora { $mean })
 watch-spoils-water = água acima de { $most }
 watch-today = hoje
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = último dia
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
     [one] { $all } intervalo conta
@@ -2624,7 +2628,7 @@ watch-gained = { $used } de { $all ->
 watch-missing = ainda falta: { $missing }
 watch-missing-nothing = já é suficiente
 watch-aim = reorientar
-watch-aim-not-stated = sem horários: falta acceptance_half_angle_deg
+watch-aim-not-stated = sem horários: falta acceptance_half_angle_deg em campaign.toml. Prática comum, sem fonte publicada: um refletor raso a cada 45 min mais ou menos, um refletor parabólico de foco nítido a cada 10 a 15
 watch-aim-always = o tempo todo, por um motor
 watch-aim-due = agora ({ $clock })
 watch-aim-done = hoje não mais
@@ -2638,6 +2642,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = hora
 watch-time-text = { $now }; última linha { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } dias
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } ainda não está lá
 watch-log-gone = { $log } não está mais lá; mostra-se o que continha antes

@@ -2654,6 +2654,10 @@ watch-spoils-irradiance = mnururisho chini ya { $low } au juu ya { $high } W/m²
 watch-spoils-wind = wastani wa upepo juu ya { $most } (hadi sasa { $mean })
 watch-spoils-water = maji juu ya { $most }
 watch-today = leo
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = siku ya mwisho
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $all ->
     [one] vinahesabika { $used } kati ya kipindi { $all }
@@ -2662,7 +2666,7 @@ watch-gained = { $all ->
 watch-missing = bado vinahitajika: { $missing }
 watch-missing-nothing = tayari vinatosha
 watch-aim = kuelekeza tena
-watch-aim-not-stated = hakuna saa: acceptance_half_angle_deg haijatajwa
+watch-aim-not-stated = hakuna saa, kwa kuwa acceptance_half_angle_deg haijatajwa katika campaign.toml. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina takriban kila dakika 45, dishi lenye kitovu kidogo kila dakika 10 hadi 15
 watch-aim-always = muda wote, kwa mota
 watch-aim-due = sasa ({ $clock })
 watch-aim-done = si tena leo
@@ -2676,6 +2680,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = saa
 watch-time-text = { $now }; safu ya mwisho { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = siku { $days }
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } haipo bado
 watch-log-gone = { $log } haipo tena; inaonyeshwa iliyokuwa nayo kabla

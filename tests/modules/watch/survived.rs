@@ -275,6 +275,18 @@ fn a_clock_that_is_put_back_is_told() {
 }
 
 #[test]
+fn intervals_are_those_of_the_day_of_the_rows_whether_they_come_or_not() {
+    let mut day = Day::until(3000);
+    day.start_days_later(2);
+    let before = day.state().gained;
+    assert!(day.state().is_waiting && before.all == 5, "{before:?}");
+    day.append(&row(3000));
+    day.look(10.0);
+    assert!(!day.state().is_waiting);
+    assert_eq!(day.state().gained, before);
+}
+
+#[test]
 fn a_clock_that_jumps_ahead_is_told_and_one_that_goes_on_is_not() {
     let mut day = Day::watched(3000);
     for after_s in [3000, 3010] {
