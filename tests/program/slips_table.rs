@@ -116,4 +116,5 @@ pub const UNSUSPICIOUS: &[Slip] = &[
     Slip { what: "two runs a year later", edits: &[Rows(&[7, 8], |_, row| row.date = row.date.replace("2026", "2025")), Toml("day-5.csv", "x"), Toml("day-7.csv", "day-5.csv"), Toml("\"x\"", "\"day-7.csv\"")], said: &[] },
     Slip { what: "a day with a tenth less power", edits: &[Rows(&[7], |index, row| with_power(index, row, 0.9))], said: &[] },
     Slip { what: "a clock that keeps to no place", edits: &[Toml("Africa/Harare", "UTC"), Toml("[instruments.irr", "[format]\ntime_zone = \"Africa/Harare\"\n[instruments.irr")], said: &[] },
+    Slip { what: "an offset of zero", edits: &[Toml("Africa/Harare", "+00:00"), Toml("[instruments.irr", "[format]\ntime_zone = \"Africa/Harare\"\n[instruments.irr")], said: &[] },
 ];
