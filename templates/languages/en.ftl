@@ -2362,6 +2362,8 @@ check-not-valid = no number: the water gained more heat than the sunlight that f
 check-next-report = write the report: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; then { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = look first at the note on the site, a date or a clock, and correct what is wrong
 # Headers of the tables of runs: there is little room.
 check-run = run
 check-date = date
@@ -2403,6 +2405,8 @@ helps-ambient-out-of-range = choose another season or time of day
 helps-irradiance-low = wait for clear sky, and keep the sensor’s glass clean
 helps-irradiance-high = check the sensor’s calibration, and keep reflected light off it
 helps-irradiance-unsteady = test on days without passing cloud, and keep the sensor aimed
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = check latitude, longitude and time zone, from which the sun is estimated, and test nearer to solar noon
 helps-wind-high = test in a sheltered place or on calmer days
 helps-outside-solar-window = heat within the window, which is in solar time
 helps-reading-gap = record every quantity at least once in every interval

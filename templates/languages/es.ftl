@@ -2409,6 +2409,8 @@ check-not-valid = sin valor: el agua ganó más calor que la energía solar que 
 check-next-report = escriba el informe: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; después, { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = mire primero el aviso sobre el lugar, una fecha o un reloj, y corrija lo que esté mal
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha
@@ -2449,6 +2451,8 @@ helps-ambient-out-of-range = elija otra estación del año u otra hora del día
 helps-irradiance-low = espere cielo despejado y mantenga limpio el vidrio del sensor
 helps-irradiance-high = compruebe la calibración del sensor y evite que le llegue luz reflejada
 helps-irradiance-unsteady = ensaye en días sin paso de nubes y mantenga orientado el sensor
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = compruebe latitud, longitud y zona horaria, con las que se estima el sol, y ensaye más cerca del mediodía solar
 helps-wind-high = ensaye en un lugar resguardado o en días más tranquilos
 helps-outside-solar-window = caliente dentro de la ventana, que está en hora solar
 helps-reading-gap = registre cada magnitud al menos una vez en cada intervalo

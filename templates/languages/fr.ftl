@@ -2436,6 +2436,8 @@ check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayon
 check-next-report = écrire le rapport : { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy } ; puis { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = regarder d’abord la remarque sur le site, une date ou une horloge, et corriger ce qui est faux
 # Headers of the tables of runs: there is little room.
 check-run = série
 # As in English
@@ -2478,6 +2480,8 @@ helps-ambient-out-of-range = choisir une autre saison ou une autre heure du jour
 helps-irradiance-low = attendre un ciel clair, et garder propre le verre du capteur
 helps-irradiance-high = vérifier l’étalonnage du capteur, et le protéger de la lumière réfléchie
 helps-irradiance-unsteady = faire l’essai des jours sans passages nuageux, et garder le capteur orienté
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = vérifier la latitude, la longitude et le fuseau horaire, dont le soleil est estimé, et faire l’essai plus près du midi solaire
 helps-wind-high = faire l’essai à l’abri ou des jours plus calmes
 helps-outside-solar-window = chauffer pendant la fenêtre, qui est en heure solaire
 helps-reading-gap = enregistrer chaque grandeur au moins une fois par intervalle

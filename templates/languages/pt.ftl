@@ -2403,6 +2403,8 @@ check-not-valid = sem número: a água ganhou mais calor que a energia solar que
 check-next-report = escreva o relatório: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; depois, { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = veja primeiro o aviso sobre o local, uma data ou um relógio, e corrija o que estiver errado
 # Headers of the tables of runs: there is little room.
 check-run = série
 check-date = data
@@ -2443,6 +2445,8 @@ helps-ambient-out-of-range = escolha outra estação do ano ou outra hora do dia
 helps-irradiance-low = espere céu limpo, e mantenha limpo o vidro do sensor
 helps-irradiance-high = verifique a calibração do sensor, e evite que luz refletida chegue a ele
 helps-irradiance-unsteady = ensaie em dias sem nuvens passageiras, e mantenha o sensor orientado
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = verifique latitude, longitude e fuso horário, dos quais o sol é estimado, e ensaie mais perto do meio-dia solar
 helps-wind-high = ensaie em lugar abrigado ou em dias mais calmos
 helps-outside-solar-window = aqueça dentro da janela, que é em hora solar
 helps-reading-gap = registre cada grandeza pelo menos uma vez em cada intervalo

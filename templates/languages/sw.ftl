@@ -2442,6 +2442,8 @@ check-not-valid = hakuna namba: maji yalipata joto zaidi ya mwanga wa jua ulioan
 check-next-report = andika ripoti: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; kisha { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = kwanza angalia maelezo kuhusu mahali, tarehe au saa, na urekebishe kilicho na kosa
 # Headers of the tables of runs: there is little room.
 check-run = duru
 check-date = tarehe
@@ -2482,6 +2484,8 @@ helps-ambient-out-of-range = chagua msimu mwingine au saa nyingine ya siku
 helps-irradiance-low = subiri anga safi, na uweke kioo cha kihisi kikiwa safi
 helps-irradiance-high = kagua ugezi wa kihisi, na uzuie mwanga ulioakisiwa usikifikie
 helps-irradiance-unsteady = jaribu katika siku zisizo na mawingu yanayopita, na uweke kihisi kikiwa kimeelekezwa
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = kagua latitudo, longitudo na ukanda wa saa, ambazo jua linakadiriwa kwazo, na ujaribu karibu zaidi na adhuhuri ya jua
 helps-wind-high = jaribu mahali penye kinga au katika siku tulivu zaidi
 helps-outside-solar-window = pasha ndani ya dirisha, ambalo ni la wakati wa jua
 helps-reading-gap = rekodi kila kipimo angalau mara moja katika kila kipindi
