@@ -1308,6 +1308,9 @@ from-line-before = line before the header
 from-campaign-file = campaign file
 from-site = site
 order-only-days = the only order in which every row is a day
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = points stand between day, month and year
+order-only-usual = the only usual order in which every row is a day
 order-first-row = the first row
 order-same-day = the same day in any order
 order-only-following = the only order in which day follows on day

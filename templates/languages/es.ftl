@@ -1323,6 +1323,9 @@ from-line-before = línea anterior al encabezado
 from-campaign-file = archivo de campaña
 from-site = lugar
 order-only-days = el único orden en que cada fila es un día
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = los puntos separan día, mes y año
+order-only-usual = el único orden usual en que cada fila es un día
 order-first-row = la primera fila
 order-same-day = el mismo día en cualquier orden
 order-only-following = el único orden en que un día sigue a otro

@@ -1352,6 +1352,9 @@ from-campaign-file = fichier de campagne
 # As in English
 from-site = site
 order-only-days = le seul ordre où chaque ligne est un jour
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = les points séparent jour, mois et année
+order-only-usual = le seul ordre usuel où chaque ligne est un jour
 order-first-row = la première ligne
 order-same-day = le même jour dans n’importe quel ordre
 order-only-following = le seul ordre où les jours se suivent

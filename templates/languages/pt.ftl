@@ -1317,6 +1317,9 @@ from-line-before = linha antes do cabeçalho
 from-campaign-file = arquivo da campanha
 from-site = local
 order-only-days = a única ordem em que cada linha é um dia
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = os pontos separam dia, mês e ano
+order-only-usual = a única ordem usual em que cada linha é um dia
 order-first-row = a primeira linha
 order-same-day = o mesmo dia em qualquer ordem
 order-only-following = a única ordem em que os dias se seguem

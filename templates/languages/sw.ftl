@@ -1348,6 +1348,9 @@ from-line-before = mstari kabla ya kichwa
 from-campaign-file = faili ya kampeni
 from-site = mahali pa jaribio
 order-only-days = mpangilio pekee ambao kila safumlalo ni siku
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = nukta hutenganisha siku, mwezi na mwaka
+order-only-usual = mpangilio pekee wa kawaida ambao kila safumlalo ni siku
 order-first-row = safumlalo ya kwanza
 order-same-day = siku ileile kwa mpangilio wowote
 order-only-following = mpangilio pekee ambao siku hufuata siku
