@@ -272,10 +272,12 @@ fn add_set_aside(lines: &mut Lines, assessment: &Assessment, words: &Words) {
     let widest = counts.map(|count| count.len()).max().unwrap_or(0);
     lines.blank().title(&words.say(message!("check-set-aside")));
     for (reason, count) in reasons {
-        let helps = match reason {
-            Reason::OutsideSolarWindow => by_clock(assessment).unwrap_or(reason.remedy()),
-            _ => reason.remedy(),
+        let by_clock = match reason {
+            Reason::OutsideSolarWindow => by_clock(assessment),
+            _ => None,
         };
+        let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
+        let helps = by_clock.unwrap_or_else(|| reason.remedy(estimate));
         lines.remedied(
             &format!("  {count:>widest$}  "),
             &words.say(reason.describe()),
@@ -292,7 +294,7 @@ fn by_clock(assessment: &Assessment) -> Option<Message> {
     let ahead_h = clock_ahead_of_sun_h(&last.measured, zone);
     Some(message!(
         "helps-by-clock",
-        helps = Reason::OutsideSolarWindow.remedy(),
+        helps = Reason::OutsideSolarWindow.remedy(None),
         date = date(assessment.tested.runs[last.run].date),
         from = clock(start_h + ahead_h),
         to = clock(end_h + ahead_h)

@@ -9,6 +9,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
+use crate::procedure::notice::Notice;
 use crate::procedure::s580::finding::FindingCode;
 use crate::report::procedure_part::spoken;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
@@ -31,7 +32,7 @@ pub fn verdict(assessment: &Assessment, folder: &Path) -> Verdict {
     Verdict {
         mark: Mark::of(level),
         sentence: sentence(assessment, level),
-        next: next_step(assessment, folder),
+        next: first_step(assessment, folder),
         so_far: so_far(assessment),
         outlook: towards_target(assessment),
     }
@@ -53,6 +54,20 @@ fn sentence(assessment: &Assessment, level: Level) -> Message {
             caveats = clauses(caveats),
             title = title
         ),
+    }
+}
+
+/// What to do next: where a notice doubts the place or a clock, to look at it comes first, since
+/// what else is found may come of nothing else.
+fn first_step(assessment: &Assessment, folder: &Path) -> Phrase {
+    let then = next_step(assessment, folder);
+    let is_doubted = assessment.notices.iter().any(Notice::doubts_place_or_time);
+    match is_doubted {
+        true => {
+            let look = message!("check-next-note");
+            message!("check-next-then", remedy = look, missing = then).into()
+        }
+        false => then,
     }
 }
 

@@ -5,6 +5,7 @@ use std::path::Path;
 use super::check_verdict::next_step;
 use super::lines::Mark;
 use crate::campaign::kinds::RunKind;
+use crate::campaign::model::IrradianceEstimate;
 use crate::language::{Message, Phrase, clauses, clock, fixed};
 use crate::message;
 use crate::procedure::limit::{Allowed, with_unit};
@@ -96,7 +97,7 @@ fn of_interval(state: &State<'_>, running: &Running, aim_due: bool, folder: &Pat
     let next: Phrase = if aim_due {
         message!("watch-next-aim").into()
     } else if let Some(first) = running.at_risk.first() {
-        first.reason.remedy().into()
+        first.reason.remedy(estimate_of(state)).into()
     } else if nears_boiling(running) {
         message!("watch-next-cool-water").into()
     } else if let Some(enough) = state.assessment.filter(|_| has_enough(state)) {
@@ -116,6 +117,10 @@ fn of_interval(state: &State<'_>, running: &Running, aim_due: bool, folder: &Pat
     }
 }
 
+fn estimate_of(state: &State<'_>) -> Option<IrradianceEstimate> {
+    state.campaign.instruments.irradiance_estimate
+}
+
 /// Whether neither an interval nor a day is missing.
 fn has_enough(state: &State<'_>) -> bool {
     let conformity = state.assessment.map(|found| &found.s580.conformity);
@@ -124,7 +129,7 @@ fn has_enough(state: &State<'_>) -> bool {
 
 /// What helps once an interval is spoiled, and when the next begins where it may be better.
 fn after_spoiled(state: &State<'_>, running: &Running, reason: Reason) -> Phrase {
-    let remedy = reason.remedy();
+    let remedy = reason.remedy(estimate_of(state));
     let is_of_moment = matches!(
         reason,
         Reason::IrradianceLow | Reason::IrradianceHigh | Reason::IrradianceUnsteady

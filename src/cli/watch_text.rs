@@ -7,7 +7,7 @@ use super::lines::{Lines, Mark};
 use super::watch_answer::answer;
 use crate::campaign::kinds::RunKind;
 use crate::language::{
-    Message, Phrase, Words, celsius, clauses, fixed, kelvins, metres_per_second,
+    Message, Phrase, Words, celsius, clauses, date, fixed, kelvins, metres_per_second,
 };
 use crate::message;
 use crate::units::{local_clock, seconds_between, zoned};
@@ -82,9 +82,18 @@ fn newest_rows(state: &State<'_>) -> Rows {
 }
 
 fn sky_row(newest: &Newest) -> Option<(Message, Phrase)> {
-    let sun = newest
-        .irradiance_w_m2
-        .map(|sun| Phrase::from(message!("watch-irradiance", irradiance = fixed(sun, 0))));
+    // The limits are on what counts.
+    let sun = newest.irradiance_w_m2.map(|sun| {
+        let sun = fixed(sun, 0);
+        Phrase::from(match newest.turned_irradiance_w_m2 {
+            Some(turned) => message!(
+                "watch-irradiance-turned",
+                turned = fixed(turned, 0),
+                irradiance = sun
+            ),
+            None => message!("watch-irradiance", irradiance = sun),
+        })
+    });
     let wind = newest.wind_m_s.map(|wind| {
         Phrase::from(message!(
             "watch-wind",
@@ -143,8 +152,17 @@ fn day_rows(state: &State<'_>) -> Rows {
             Some(None) => Some(message!("watch-missing-nothing")),
             None => None,
         };
+        let today = zoned(state.now_us, zone).date();
+        let (label, gained) = match state.gained.date == today {
+            true => (message!("watch-today"), gained),
+            false => {
+                let on = date(state.gained.date);
+                let gained = message!("watch-gained-on", date = on, gained = gained);
+                (message!("watch-last-day"), gained)
+            }
+        };
         let told = std::iter::once(gained).chain(missing);
-        rows.push((message!("watch-today"), clauses(told)));
+        rows.push((label, clauses(told)));
     }
     if state.kind == RunKind::Cooling {
         return rows;

@@ -42,12 +42,21 @@ pub fn estimate_irradiance(
             let series = clear_series(&sky, spans, first_us, last_us);
             readings.irradiance_w_m2 = Some(series).filter(|series| !series.value.is_empty());
         }
-    } else if campaign.instruments.irradiance_plane == Some(Plane::Horizontal)
+    } else if is_turned_to_the_sun(campaign)
         && let Some(series) = &mut readings.irradiance_w_m2
     {
         turn_to_the_sun(&sky, series);
     }
     Ok(readings)
+}
+
+/// Whether a campaign takes the readings of a sensor that lies flat as they would be on the plane
+/// normal to the beam.
+pub fn is_turned_to_the_sun(campaign: &Campaign) -> bool {
+    let instruments = &campaign.instruments;
+    let of_sensor = |way| way != IrradianceEstimate::ClearSky;
+    instruments.irradiance_estimate.is_some_and(of_sensor)
+        && instruments.irradiance_plane == Some(Plane::Horizontal)
 }
 
 /// The model through each span, as far as the run goes.

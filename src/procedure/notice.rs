@@ -30,6 +30,18 @@ pub fn outside(campaign: &Campaign) -> Option<Notice> {
 }
 
 impl Notice {
+    /// Whether it doubts where the site is or what its clocks and dates say: on these rests where
+    /// the sun stood, and with it nearly all that is said.
+    pub fn doubts_place_or_time(&self) -> bool {
+        matches!(
+            self,
+            Notice::S580(S580Notice::OddSolarNoon { .. })
+                | Notice::Slip(
+                    SlipNotice::FarFromZone(_) | SlipNotice::Sun(_) | SlipNotice::Date(_)
+                )
+        )
+    }
+
     /// What it says.
     pub fn message(&self) -> Message {
         match self {

@@ -84,6 +84,11 @@ impl Arrival {
         (later, jump)
     }
 
+    /// The newest reading, µs since 1970, UTC.
+    pub fn newest_us(&self) -> i64 {
+        self.newest_us
+    }
+
     /// Whether it came while watching.
     pub fn came(&self) -> bool {
         self.wall_us.is_some()

@@ -1,6 +1,7 @@
 //! A campaign and its logs as they lie, assessed as `check` does.
 
 use std::collections::BTreeMap;
+use std::fs::Metadata;
 use std::path::{Path, PathBuf};
 
 use super::trouble::{Trouble, first_line};
@@ -154,8 +155,10 @@ fn lines_of(campaign: &Campaign) -> BTreeMap<PathBuf, WholeLines> {
 }
 
 fn may_grow(path: &Path) -> bool {
-    let modified = std::fs::metadata(path).and_then(|metadata| metadata.modified());
-    let age = modified.ok().map(|modified| modified.elapsed());
+    // To open a pipe would be to wait for whoever writes to it; reading it says that it is no log.
+    let metadata = std::fs::metadata(path).ok().filter(Metadata::is_file);
+    let modified = metadata.and_then(|metadata| metadata.modified().ok());
+    let age = modified.map(|modified| modified.elapsed());
     // A time to come is that of a clock that was set since.
     age.is_some_and(|age| age.map_or(true, |age| age.as_secs() < MAY_GROW_S))
 }

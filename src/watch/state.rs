@@ -1,15 +1,22 @@
 //! What is seen of a test day at one moment, for whoever shows it.
 
+use jiff::civil::Date;
+
 use super::day::{Aim, SunHours, Window};
 use super::growing::{Growth, Running};
 use super::trouble::Trouble;
 use crate::campaign::Campaign;
 use crate::campaign::kinds::RunKind;
+use crate::logs::{Readings, Series};
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::Limits;
 use crate::procedure::s580::intervals::Verdict;
 use crate::procedure::s580::reason::Reason;
+use crate::units::seconds_between;
+
+/// A quantity whose last reading is older than the newest row by more is not told, s.
+const STALE_S: f64 = 600.0;
 
 /// The newest reading; what was not measured is `None`.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
@@ -19,13 +26,47 @@ pub struct Newest {
     pub water_c: Option<f64>,
     pub vessel_c: Option<f64>,
     pub ambient_c: Option<f64>,
+    /// As the sensor says it.
     pub irradiance_w_m2: Option<f64>,
+    /// As it counts, of a sensor that lies flat and whose readings are turned to face the sun.
+    pub turned_irradiance_w_m2: Option<f64>,
     pub wind_m_s: Option<f64>,
 }
 
+impl Newest {
+    /// Of readings, each quantity as it was read last; `None` where there is no reading.
+    pub fn of(readings: &Readings) -> Option<Newest> {
+        let time_us = *readings.time_us.last()?;
+        let of = |series: &Option<Series>| series.as_ref().and_then(|one| fresh(one, time_us));
+        Some(Newest {
+            time_us,
+            water_c: fresh(&readings.water_c, time_us),
+            vessel_c: of(&readings.vessel_c),
+            ambient_c: of(&readings.ambient_c),
+            irradiance_w_m2: of(&readings.irradiance_w_m2),
+            turned_irradiance_w_m2: None,
+            wind_m_s: of(&readings.wind_m_s),
+        })
+    }
+
+    /// Adds the irradiance that counts, from the readings of the run, which are turned.
+    pub fn take_turned_irradiance(&mut self, of_run: &Readings) {
+        let series = of_run.irradiance_w_m2.as_ref();
+        self.turned_irradiance_w_m2 = series.and_then(|series| fresh(series, self.time_us));
+    }
+}
+
+/// The last value, unless it is much older than the newest row.
+fn fresh(series: &Series, newest_us: i64) -> Option<f64> {
+    let (at_us, value) = (*series.time_us.last()?, *series.value.last()?);
+    (seconds_between(at_us, newest_us) <= STALE_S).then_some(value)
+}
+
 /// Intervals of a date.
-#[derive(Debug, Clone, Copy, Default, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Gained {
+    /// Of the newest reading; this day where there is none.
+    pub date: Date,
     pub used: usize,
     pub all: usize,
 }
@@ -45,7 +86,6 @@ pub struct State<'w> {
     pub silent_s: Option<f64>,
     /// Of the water; `None` for runs that heat none, or before there is one.
     pub growth: Option<&'w Growth>,
-    /// On the date of the newest reading.
     pub gained: Gained,
     /// Its sun; `None` where the date does not exist at the site.
     pub sun: Option<&'w SunHours>,

@@ -3,6 +3,7 @@
 use crate::language::{Message, Phrase, duration, fixed};
 use crate::message;
 use crate::shown::shown;
+use crate::units::SECONDS_PER_HOUR;
 
 /// Something that is not as it should be.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,12 +69,20 @@ impl Trouble {
     }
 }
 
-/// A span of time in seconds: under two minutes `45 s`, else `3 min`, `1 h 40 min`.
+/// A span of time in seconds: under two minutes `45 s`, else `3 min`, `1 h 40 min`, and from two
+/// days on in days, `168 days`.
 pub fn time_of(seconds: f64) -> Phrase {
     const IN_SECONDS: f64 = 120.0;
-    match seconds.abs() < IN_SECONDS {
-        true => message!("watch-seconds", seconds = fixed(seconds.abs(), 0)).into(),
-        false => duration(seconds.abs()),
+    const SECONDS_PER_DAY: f64 = 24.0 * SECONDS_PER_HOUR;
+    const IN_DAYS: f64 = 2.0 * SECONDS_PER_DAY;
+    let seconds = seconds.abs();
+    if seconds < IN_SECONDS {
+        message!("watch-seconds", seconds = fixed(seconds, 0)).into()
+    } else if seconds < IN_DAYS {
+        duration(seconds)
+    } else {
+        let days = (seconds / SECONDS_PER_DAY).round() as usize;
+        message!("watch-days", days = days).into()
     }
 }
 
@@ -81,4 +90,23 @@ pub fn time_of(seconds: f64) -> Phrase {
 pub fn first_line(error: &crate::error::Error) -> String {
     let text = error.to_string();
     shown(text.lines().next().unwrap_or_default()).into_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_time_is_told_in_seconds_in_hours_or_in_days() {
+        for (seconds, told) in [
+            (45.0, "45 s"),
+            (-300.0, "5 min"),
+            (6000.0, "1 h 40 min"),
+            (172_799.0, "48 h"),
+            (172_800.0, "2 days"),
+            (14_557_080.0, "168 days"),
+        ] {
+            assert_eq!(time_of(seconds).to_string(), told);
+        }
+    }
 }

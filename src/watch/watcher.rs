@@ -16,8 +16,9 @@ use crate::campaign::Reach;
 use crate::campaign::kinds::RunKind;
 use crate::error::{Error, Problem, Result};
 use crate::logs::source::unreadable;
-use crate::logs::{Log, Readings, Series};
+use crate::logs::{Log, Readings};
 use crate::procedure::Run;
+use crate::procedure::estimate::is_turned_to_the_sun;
 use crate::procedure::s580::Limits;
 use crate::procedure::tested::gather;
 use crate::units::{local_clock, seconds_between, zoned};
@@ -34,8 +35,6 @@ const AGAIN: Pace = Pace::new(2_000, 100);
 const LINE_TAKES: Duration = Duration::from_secs(2);
 /// How long something that happened is told.
 const TOLD: Duration = Duration::from_secs(600);
-/// A quantity whose last reading is older than the newest row by more is not told, s.
-const STALE_S: f64 = 600.0;
 
 /// How often something is done.
 struct Pace {
@@ -74,6 +73,7 @@ pub struct Watcher {
     marks: Marks,
     /// Of the run that is followed, with the rows that came since it was read.
     readings: Readings,
+    newest: Option<Newest>,
     growth: Option<Growth>,
     /// Intervals that had ended when all was assessed.
     settled: usize,
@@ -109,6 +109,7 @@ impl Watcher {
             known,
             tail: Tail::default(),
             readings: Readings::default(),
+            newest: None,
             growth: None,
             settled: 0,
             step_s: None,
@@ -208,6 +209,8 @@ impl Watcher {
             }
             Ok(Grown::Anew) => {
                 self.is_outdated = true;
+                // Its rows do not go on from those of before.
+                self.arrival = None;
                 let logs = self.known.followed_files();
                 let logs: Vec<String> = logs.map(|path| name_of(path, &self.folder)).collect();
                 self.tell(
@@ -324,6 +327,7 @@ impl Watcher {
     fn set_readings(&mut self, readings: Readings, now: Now) {
         self.step_s = readings.median_step_s();
         self.note_arrival(&readings, now);
+        self.newest = Newest::of(&readings);
         self.readings = readings;
         let kind = self.known.kind();
         let followed = self
@@ -339,6 +343,11 @@ impl Watcher {
                 let (site, limits) = (&self.known.campaign.site, &self.known.limits);
                 if has_newest(&run, &self.readings, limits) {
                     self.growth = Some(growth(&run, site, limits, boiling_point_c));
+                    if let Some(newest) = &mut self.newest
+                        && is_turned_to_the_sun(&self.known.campaign)
+                    {
+                        newest.take_turned_irradiance(&run.readings);
+                    }
                 }
             }
             Some(Err(error)) => {
@@ -356,8 +365,10 @@ impl Watcher {
             self.arrival = None;
             return;
         };
-        // Another log has its own past, and was not seen to grow.
-        let before = self.arrival.as_ref().filter(|before| before.path == path);
+        // Another log has its own past, and was not seen to grow; neither was one whose latest
+        // reading is gone.
+        let goes_on = |before: &&Arrival| before.path == path && before.newest_us() <= newest_us;
+        let before = self.arrival.as_ref().filter(goes_on);
         let (arrival, jump) = match before {
             Some(before) => before.then(newest_us, self.step_s, now),
             None => (Arrival::first(path, newest_us, self.age(), now), None),
@@ -385,7 +396,7 @@ impl Watcher {
     pub fn state(&mut self, now: Now) -> State<'_> {
         let zone = self.known.campaign.site.time_zone.clone();
         let today = zoned(now.wall_us, &zone).date();
-        let newest = newest(&self.readings);
+        let newest = self.newest;
         let date = newest.map(|newest| zoned(newest.time_us, &zone).date());
         let arrival = self.arrival.as_ref();
         let came = arrival.is_some_and(Arrival::came);
@@ -395,10 +406,8 @@ impl Watcher {
         if !self.sun.as_ref().is_some_and(is_told) {
             self.sun = sun_hours(&self.known.campaign, &self.known.limits, kind, today);
         }
-        let (used, all) = self.known.intervals_on(match is_waiting {
-            true => today,
-            false => date.unwrap_or(today),
-        });
+        let of_date = date.unwrap_or(today);
+        let (used, all) = self.known.intervals_on(of_date);
         let arrival = self.arrival.as_ref();
         let silent_s = arrival.and_then(|arrival| arrival.silent_s(self.step_s, now));
         let mut troubles = Vec::new();
@@ -419,7 +428,11 @@ impl Watcher {
             newest,
             is_waiting,
             growth: self.growth.as_ref(),
-            gained: Gained { used, all },
+            gained: Gained {
+                date: of_date,
+                used,
+                all,
+            },
             sun: self.sun.as_ref(),
             assessment: self.known.assessment.as_ref(),
             assessed_to_us: self
@@ -468,22 +481,4 @@ fn has_newest(run: &Run, readings: &Readings, limits: &Limits) -> bool {
     let ends = run.readings.time_us.last().zip(readings.time_us.last());
     let (_, longest_s) = limits.interval().ends_s();
     ends.is_some_and(|(of_run, newest)| seconds_between(*of_run, *newest) <= longest_s)
-}
-
-/// The newest reading, each quantity as it was read last.
-fn newest(readings: &Readings) -> Option<Newest> {
-    let time_us = *readings.time_us.last()?;
-    let last = |series: &Series| {
-        let (at_us, value) = (*series.time_us.last()?, *series.value.last()?);
-        (seconds_between(at_us, time_us) <= STALE_S).then_some(value)
-    };
-    let of = |series: &Option<Series>| series.as_ref().and_then(last);
-    Some(Newest {
-        time_us,
-        water_c: last(&readings.water_c),
-        vessel_c: of(&readings.vessel_c),
-        ambient_c: of(&readings.ambient_c),
-        irradiance_w_m2: of(&readings.irradiance_w_m2),
-        wind_m_s: of(&readings.wind_m_s),
-    })
 }

@@ -52,12 +52,13 @@ impl LineEnd {
     }
 }
 
-/// How far a log can be read; `None` for one that is no plain text, which is read as it is.
+/// How far a log can be read; `None` for one that is no plain text, which is read as it is, and
+/// for a folder, a device or a pipe, which is not opened.
 ///
 /// # Errors
 /// That of the file system.
 pub fn whole_lines(path: &Path) -> io::Result<Option<WholeLines>> {
-    if Source::File(path).container()? != Container::Plain {
+    if !path.metadata()?.is_file() || Source::File(path).container()? != Container::Plain {
         return Ok(None);
     }
     let mut file = File::open(path)?;

@@ -1320,6 +1320,9 @@ from-line-before = line before the header
 from-campaign-file = campaign file
 from-site = site
 order-only-days = the only order in which every row is a day
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = points stand between day, month and year
+order-only-usual = the only usual order in which every row is a day
 order-first-row = the first row
 order-same-day = the same day in any order
 order-only-following = the only order in which day follows on day
@@ -2376,6 +2379,8 @@ check-not-valid = no number: the water gained more heat than the sunlight that f
 check-next-report = write the report: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; then { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = look first at the note on the site, a date or a clock, and correct what is wrong
 # Headers of the tables of runs: there is little room.
 check-run = run
 check-date = date
@@ -2417,6 +2422,8 @@ helps-ambient-out-of-range = choose another season or time of day
 helps-irradiance-low = wait for clear sky, and keep the sensor’s glass clean
 helps-irradiance-high = check the sensor’s calibration, and keep reflected light off it
 helps-irradiance-unsteady = test on days without passing cloud, and keep the sensor aimed
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = check latitude, longitude and time zone, from which the sun is estimated, and test nearer to solar noon
 helps-wind-high = test in a sheltered place or on calmer days
 helps-outside-solar-window = heat within the window, which is in solar time
 helps-reading-gap = record every quantity at least once in every interval
@@ -2579,12 +2586,18 @@ watch-vessel = vessel
 watch-above = { $difference } above the air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² facing the sun, which counts (flat sensor: { $irradiance })
 watch-wind = wind { $wind }
 watch-spoils = spoils it
 watch-spoils-irradiance = irradiance under { $low } or over { $high } W/m²
 watch-spoils-wind = mean wind over { $most } (so far { $mean })
 watch-spoils-water = water over { $most }
 watch-today = today
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = last day
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } of { $all ->
     [one] { $all } interval counts
@@ -2593,7 +2606,7 @@ watch-gained = { $used } of { $all ->
 watch-missing = still missing: { $missing }
 watch-missing-nothing = enough already
 watch-aim = aim again
-watch-aim-not-stated = no times: acceptance_half_angle_deg is not stated
+watch-aim-not-stated = no times, since acceptance_half_angle_deg is not stated in campaign.toml. Common practice, no published source: a shallow reflector about every 45 min, a sharp dish every 10 to 15
 watch-aim-always = all the time, by a drive
 watch-aim-due = now ({ $clock })
 watch-aim-done = no more today
@@ -2607,6 +2620,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = time
 watch-time-text = { $now }; newest row { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } days
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } is not there yet
 watch-log-gone = { $log } is not there any more; what it held before is shown

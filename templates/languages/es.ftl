@@ -1335,6 +1335,9 @@ from-line-before = línea anterior al encabezado
 from-campaign-file = archivo de campaña
 from-site = lugar
 order-only-days = el único orden en que cada fila es un día
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = los puntos separan día, mes y año
+order-only-usual = el único orden usual en que cada fila es un día
 order-first-row = la primera fila
 order-same-day = el mismo día en cualquier orden
 order-only-following = el único orden en que un día sigue a otro
@@ -2423,6 +2426,8 @@ check-not-valid = sin valor: el agua ganó más calor que la energía solar que 
 check-next-report = escriba el informe: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; después, { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = mire primero el aviso sobre el lugar, una fecha o un reloj, y corrija lo que esté mal
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha
@@ -2463,6 +2468,8 @@ helps-ambient-out-of-range = elija otra estación del año u otra hora del día
 helps-irradiance-low = espere cielo despejado y mantenga limpio el vidrio del sensor
 helps-irradiance-high = compruebe la calibración del sensor y evite que le llegue luz reflejada
 helps-irradiance-unsteady = ensaye en días sin paso de nubes y mantenga orientado el sensor
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = compruebe latitud, longitud y zona horaria, con las que se estima el sol, y ensaye más cerca del mediodía solar
 helps-wind-high = ensaye en un lugar resguardado o en días más tranquilos
 helps-outside-solar-window = caliente dentro de la ventana, que está en hora solar
 helps-reading-gap = registre cada magnitud al menos una vez en cada intervalo
@@ -2626,12 +2633,18 @@ watch-vessel = recipiente
 watch-above = { $difference } sobre el aire (Td)
 watch-air = aire { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² de cara al sol, lo que cuenta (sensor en horizontal: { $irradiance })
 watch-wind = viento { $wind }
 watch-spoils = lo estropea
 watch-spoils-irradiance = irradiancia por debajo de { $low } o por encima de { $high } W/m²
 watch-spoils-wind = viento medio por encima de { $most } (por ahora { $mean })
 watch-spoils-water = agua por encima de { $most }
 watch-today = hoy
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = último día
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
     [one] { $all } intervalo cuenta
@@ -2640,7 +2653,7 @@ watch-gained = { $used } de { $all ->
 watch-missing = aún faltan: { $missing }
 watch-missing-nothing = ya hay suficientes
 watch-aim = reorientar
-watch-aim-not-stated = sin horas: falta acceptance_half_angle_deg
+watch-aim-not-stated = sin horas: falta acceptance_half_angle_deg en campaign.toml. Práctica habitual, sin fuente publicada: un reflector poco profundo, cada 45 min más o menos; un disco de foco estrecho, cada 10 a 15
 watch-aim-always = todo el tiempo, con un motor
 watch-aim-due = ahora ({ $clock })
 watch-aim-done = hoy ya no
@@ -2654,6 +2667,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = hora
 watch-time-text = { $now }; última fila { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } días
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } aún no está
 watch-log-gone = { $log } ya no está; se muestra lo que contenía antes

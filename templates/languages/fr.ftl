@@ -1364,6 +1364,9 @@ from-campaign-file = fichier de campagne
 # As in English
 from-site = site
 order-only-days = le seul ordre où chaque ligne est un jour
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = les points séparent jour, mois et année
+order-only-usual = le seul ordre usuel où chaque ligne est un jour
 order-first-row = la première ligne
 order-same-day = le même jour dans n’importe quel ordre
 order-only-following = le seul ordre où les jours se suivent
@@ -2450,6 +2453,8 @@ check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayon
 check-next-report = écrire le rapport : { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy } ; puis { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = regarder d’abord la remarque sur le site, une date ou une horloge, et corriger ce qui est faux
 # Headers of the tables of runs: there is little room.
 check-run = série
 # As in English
@@ -2492,6 +2497,8 @@ helps-ambient-out-of-range = choisir une autre saison ou une autre heure du jour
 helps-irradiance-low = attendre un ciel clair, et garder propre le verre du capteur
 helps-irradiance-high = vérifier l’étalonnage du capteur, et le protéger de la lumière réfléchie
 helps-irradiance-unsteady = faire l’essai des jours sans passages nuageux, et garder le capteur orienté
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = vérifier la latitude, la longitude et le fuseau horaire, dont le soleil est estimé, et faire l’essai plus près du midi solaire
 helps-wind-high = faire l’essai à l’abri ou des jours plus calmes
 helps-outside-solar-window = chauffer pendant la fenêtre, qui est en heure solaire
 helps-reading-gap = enregistrer chaque grandeur au moins une fois par intervalle
@@ -2656,12 +2663,18 @@ watch-vessel = récipient
 watch-above = { $difference } au-dessus de l’air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² face au soleil, ce qui compte (capteur posé à plat : { $irradiance })
 watch-wind = vent { $wind }
 watch-spoils = le perdrait
 watch-spoils-irradiance = irradiance sous { $low } ou au-dessus de { $high } W/m²
 watch-spoils-wind = vent moyen au-dessus de { $most } (jusqu’ici { $mean })
 watch-spoils-water = eau au-dessus de { $most }
 watch-today = aujourd’hui
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = dernier jour
+# { $gained }: the next one.
+watch-gained-on = { $date } : { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } sur { $all ->
     [one] { $all } intervalle compte
@@ -2670,7 +2683,7 @@ watch-gained = { $used } sur { $all ->
 watch-missing = il manque encore : { $missing }
 watch-missing-nothing = c’est assez
 watch-aim = réorienter
-watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué
+watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué dans campaign.toml. Pratique courante, sans source publiée : un réflecteur peu profond toutes les 45 min environ, une parabole à foyer net toutes les 10 à 15
 watch-aim-always = en continu, par un moteur
 watch-aim-due = maintenant ({ $clock })
 watch-aim-done = plus aujourd’hui
@@ -2684,6 +2697,8 @@ watch-so-far-no-row = { $level } : { $said }
 watch-time = heure
 watch-time-text = { $now } ; dernière ligne { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } jours
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } n’est pas encore là
 watch-log-gone = { $log } n’est plus là ; ce qu’il contenait avant est montré

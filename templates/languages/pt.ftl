@@ -1329,6 +1329,9 @@ from-line-before = linha antes do cabeçalho
 from-campaign-file = arquivo da campanha
 from-site = local
 order-only-days = a única ordem em que cada linha é um dia
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = os pontos separam dia, mês e ano
+order-only-usual = a única ordem usual em que cada linha é um dia
 order-first-row = a primeira linha
 order-same-day = o mesmo dia em qualquer ordem
 order-only-following = a única ordem em que os dias se seguem
@@ -2417,6 +2420,8 @@ check-not-valid = sem número: a água ganhou mais calor que a energia solar que
 check-next-report = escreva o relatório: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; depois, { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = veja primeiro o aviso sobre o local, uma data ou um relógio, e corrija o que estiver errado
 # Headers of the tables of runs: there is little room.
 check-run = série
 check-date = data
@@ -2457,6 +2462,8 @@ helps-ambient-out-of-range = escolha outra estação do ano ou outra hora do dia
 helps-irradiance-low = espere céu limpo, e mantenha limpo o vidro do sensor
 helps-irradiance-high = verifique a calibração do sensor, e evite que luz refletida chegue a ele
 helps-irradiance-unsteady = ensaie em dias sem nuvens passageiras, e mantenha o sensor orientado
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = verifique latitude, longitude e fuso horário, dos quais o sol é estimado, e ensaie mais perto do meio-dia solar
 helps-wind-high = ensaie em lugar abrigado ou em dias mais calmos
 helps-outside-solar-window = aqueça dentro da janela, que é em hora solar
 helps-reading-gap = registre cada grandeza pelo menos uma vez em cada intervalo
@@ -2622,12 +2629,18 @@ watch-vessel = recipiente
 watch-above = { $difference } acima do ar (Td)
 watch-air = ar { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² de frente para o sol, o que conta (sensor na horizontal: { $irradiance })
 watch-wind = vento { $wind }
 watch-spoils = estraga-o
 watch-spoils-irradiance = irradiância abaixo de { $low } ou acima de { $high } W/m²
 watch-spoils-wind = vento médio acima de { $most } (até agora { $mean })
 watch-spoils-water = água acima de { $most }
 watch-today = hoje
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = último dia
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
     [one] { $all } intervalo conta
@@ -2636,7 +2649,7 @@ watch-gained = { $used } de { $all ->
 watch-missing = ainda falta: { $missing }
 watch-missing-nothing = já é suficiente
 watch-aim = reorientar
-watch-aim-not-stated = sem horários: falta acceptance_half_angle_deg
+watch-aim-not-stated = sem horários: falta acceptance_half_angle_deg em campaign.toml. Prática comum, sem fonte publicada: um refletor raso a cada 45 min mais ou menos, um refletor parabólico de foco nítido a cada 10 a 15
 watch-aim-always = o tempo todo, por um motor
 watch-aim-due = agora ({ $clock })
 watch-aim-done = hoje não mais
@@ -2650,6 +2663,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = hora
 watch-time-text = { $now }; última linha { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = { $days } dias
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } ainda não está lá
 watch-log-gone = { $log } não está mais lá; mostra-se o que continha antes

@@ -1360,6 +1360,9 @@ from-line-before = mstari kabla ya kichwa
 from-campaign-file = faili ya kampeni
 from-site = mahali pa jaribio
 order-only-days = mpangilio pekee ambao kila safumlalo ni siku
+# Of dates such as 10.06.2026, and of those such as 10/06/26.
+order-points = nukta hutenganisha siku, mwezi na mwaka
+order-only-usual = mpangilio pekee wa kawaida ambao kila safumlalo ni siku
 order-first-row = safumlalo ya kwanza
 order-same-day = siku ileile kwa mpangilio wowote
 order-only-following = mpangilio pekee ambao siku hufuata siku
@@ -2456,6 +2459,8 @@ check-not-valid = hakuna namba: maji yalipata joto zaidi ya mwanga wa jua ulioan
 check-next-report = andika ripoti: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; kisha { $missing }
+# In place of the remedy above, where a notice doubts place or time.
+check-next-note = kwanza angalia maelezo kuhusu mahali, tarehe au saa, na urekebishe kilicho na kosa
 # Headers of the tables of runs: there is little room.
 check-run = duru
 check-date = tarehe
@@ -2496,6 +2501,8 @@ helps-ambient-out-of-range = chagua msimu mwingine au saa nyingine ya siku
 helps-irradiance-low = subiri anga safi, na uweke kioo cha kihisi kikiwa safi
 helps-irradiance-high = kagua ugezi wa kihisi, na uzuie mwanga ulioakisiwa usikifikie
 helps-irradiance-unsteady = jaribu katika siku zisizo na mawingu yanayopita, na uweke kihisi kikiwa kimeelekezwa
+# In place of the three above where a model of the clear sky gives irradiance, and no sensor.
+helps-irradiance-of-model = kagua latitudo, longitudo na ukanda wa saa, ambazo jua linakadiriwa kwazo, na ujaribu karibu zaidi na adhuhuri ya jua
 helps-wind-high = jaribu mahali penye kinga au katika siku tulivu zaidi
 helps-outside-solar-window = pasha ndani ya dirisha, ambalo ni la wakati wa jua
 helps-reading-gap = rekodi kila kipimo angalau mara moja katika kila kipindi
@@ -2660,12 +2667,18 @@ watch-vessel = chombo
 watch-above = { $difference } juu ya hewa (Td)
 watch-air = hewa { $air }
 watch-irradiance = { $irradiance } W/m²
+# { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
+watch-irradiance-turned = { $turned } W/m² kuelekea jua, ndiyo inayohesabika (kihisi kilicholala bapa: { $irradiance })
 watch-wind = upepo { $wind }
 watch-spoils = kinaharibiwa na
 watch-spoils-irradiance = mnururisho chini ya { $low } au juu ya { $high } W/m²
 watch-spoils-wind = wastani wa upepo juu ya { $most } (hadi sasa { $mean })
 watch-spoils-water = maji juu ya { $most }
 watch-today = leo
+# In place of today, where the newest row is of another day; what stands beside it.
+watch-last-day = siku ya mwisho
+# { $gained }: the next one.
+watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $all ->
     [one] vinahesabika { $used } kati ya kipindi { $all }
@@ -2674,7 +2687,7 @@ watch-gained = { $all ->
 watch-missing = bado vinahitajika: { $missing }
 watch-missing-nothing = tayari vinatosha
 watch-aim = kuelekeza tena
-watch-aim-not-stated = hakuna saa: acceptance_half_angle_deg haijatajwa
+watch-aim-not-stated = hakuna saa, kwa kuwa acceptance_half_angle_deg haijatajwa katika campaign.toml. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina takriban kila dakika 45, dishi lenye kitovu kidogo kila dakika 10 hadi 15
 watch-aim-always = muda wote, kwa mota
 watch-aim-due = sasa ({ $clock })
 watch-aim-done = si tena leo
@@ -2688,6 +2701,8 @@ watch-so-far-no-row = { $level }: { $said }
 watch-time = saa
 watch-time-text = { $now }; safu ya mwisho { $row }
 watch-seconds = { $seconds } s
+# From two days on.
+watch-days = siku { $days }
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } haipo bado
 watch-log-gone = { $log } haipo tena; inaonyeshwa iliyokuwa nayo kabla

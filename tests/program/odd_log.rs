@@ -199,3 +199,31 @@ fn a_log_of_a_million_rows_is_reported() {
     assert_eq!((ended.out.as_str(), ended.err.as_str()), ("", ""));
     assert_eq!(bench.rating("mallee")["runs"][1]["readings"], 1_000_000);
 }
+
+#[test]
+fn why_a_date_is_read_in_an_order_is_true_of_its_rows() {
+    let only = "the only order in which every row is a day";
+    let points = "points stand between day, month and year";
+    let usual = "the only usual order in which every row is a day";
+    for (written, order, why) in [
+        ("14/04/2026", "day-month-year", only),
+        ("04/14/2026", "month-day-year", only),
+        ("14.04.2026", "day-month-year", only),
+        // 6 October is a day as well.
+        ("10.06.2026", "day-month-year", points),
+        // So is 26 April 2014.
+        ("14/04/26", "day-month-year", usual),
+    ] {
+        let bench = Bench::new();
+        let log = bench
+            .read("mallee/day-1.csv")
+            .replace("2026-04-14", written);
+        bench.write("mallee/day-1.csv", log);
+        let told = bench.run(&["check", "mallee"]).exits(0).out;
+        let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(
+            told.contains(&format!("{order} ({why})")),
+            "{written}: {told}"
+        );
+    }
+}

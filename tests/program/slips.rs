@@ -289,3 +289,50 @@ fn readings_in_the_future_are_told_on_the_terminal_and_not_on_paper() {
     early(&["check", "mallee"]).prints(&["its readings are of 8 April 2026"]);
     assert!(!bench.read("reports/mallee.html").contains("today is"));
 }
+
+#[test]
+fn what_to_do_next_is_to_look_at_a_note_on_place_or_time_first() {
+    let next = |edits: &[Edit]| -> String {
+        let bench = spoilt(edits);
+        let arguments = ["check", "mallee", "--format", "json"];
+        let ended = Ended::of(bench.command(&arguments).env("SOURCE_DATE_EPOCH", NOW));
+        let checked: Value = serde_json::from_str(&ended.out).unwrap();
+        let next = checked["campaigns"][0]["checked"]["next"].as_str();
+        next.unwrap().to_owned()
+    };
+    let sound = next(&[]);
+    assert!(!sound.contains("look first"), "{sound}");
+    let no_wind = Edit::Text(6, ",wind_m_s", ",gusts");
+    let wrong_sign = Edit::Toml("longitude_deg = 33.0", "longitude_deg = -33.0");
+    let of_place = next(&[wrong_sign, no_wind]);
+    let look =
+        "look first at the note on the site, a date or a clock, and correct what is wrong; then ";
+    assert!(of_place.starts_with(look), "{of_place}");
+    let wrong_year: fn(usize, &mut Row) = |_, row| row.date = "2025-04-08".to_owned();
+    let of_date = next(&[Edit::Rows(&[8], wrong_year)]);
+    assert_eq!(of_date, format!("{look}{sound}"));
+}
+
+/// Where a model gives irradiance, what helps weak sun is no sensor's.
+#[test]
+fn what_helps_weak_sun_of_a_model_speaks_of_no_sensor() {
+    let wrong_sign = Edit::Toml("longitude_deg = 33.0", "longitude_deg = -33.0");
+    let model = Edit::Toml("plane = \"normal\"", "estimate = \"clear-sky\"");
+    let no_sensor = DAYS.map(|day| Edit::Text(day, ",irradiance_w_m2", ",dust"));
+    let edits: Vec<Edit> = [wrong_sign, model].into_iter().chain(no_sensor).collect();
+    let bench = spoilt(&edits);
+    for day in DAYS {
+        let log = format!("log = \"day-{day}.csv\"");
+        let span = "cloudless = [{ from = \"10:05\", to = \"13:55\" }]";
+        bench.replace("mallee/campaign.toml", &log, &format!("{log}\n{span}"));
+    }
+    let helps = "check latitude, longitude and time zone, from which the sun is estimated";
+    let checked = bench.run(&["check", "mallee"]).exits(0).out;
+    let text = checked.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(text.contains(helps) && !text.contains("glass"), "{checked}");
+    let json = bench
+        .run(&["check", "mallee", "--format", "json"])
+        .exits(0)
+        .out;
+    assert!(json.contains(helps) && !json.contains("glass"), "{json}");
+}

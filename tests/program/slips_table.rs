@@ -105,8 +105,10 @@ pub const SLIPS: &[Slip] = &[
     Slip { what: "water in grams", edits: &[Toml("water_kg = 7.0", "water_kg = 7000")], said: &["water_kg: found 7000 … at most 1000 kg"] },
 ];
 
-/// What looks odd and is honest: nothing is said.
+/// What looks odd and is honest: nothing is said of a slip.
 pub const UNSUSPICIOUS: &[Slip] = &[
+    Slip { what: "a small load that is weighed", edits: &[Toml("water_kg = 7.0", "water_kg = 3.175"), Rows(&[5, 6, 7, 8], |index, row| { with_power(index, row, 7.0 / 3.175); row.is_gone = index > 22; })], said: &["finding load-off"] },
+    Slip { what: "a great load that is weighed", edits: &[Toml("water_kg = 7.0", "water_kg = 15.4"), Rows(&[5, 6, 7, 8], |index, row| with_power(index, row, 7.0 / 15.4))], said: &["finding extrapolated", "finding load-off"] },
     Slip { what: "a calm day: cups that stand still", edits: &[Rows(&[6], |_, row| row.wind_m_s = 0.0)], said: &[] },
     Slip { what: "cups that stand still, and the offset of their logger", edits: &[Rows(&[6], |_, row| row.wind_m_s = 0.4)], said: &[] },
     Slip { what: "weather that is typed in once", edits: &[Rows(&[6], |_, row| { row.wind_m_s = 0.9; row.air_c = 24.3; row.sun_w_m2 = 893.0; })], said: &[] },
@@ -114,4 +116,5 @@ pub const UNSUSPICIOUS: &[Slip] = &[
     Slip { what: "two runs a year later", edits: &[Rows(&[7, 8], |_, row| row.date = row.date.replace("2026", "2025")), Toml("day-5.csv", "x"), Toml("day-7.csv", "day-5.csv"), Toml("\"x\"", "\"day-7.csv\"")], said: &[] },
     Slip { what: "a day with a tenth less power", edits: &[Rows(&[7], |index, row| with_power(index, row, 0.9))], said: &[] },
     Slip { what: "a clock that keeps to no place", edits: &[Toml("Africa/Harare", "UTC"), Toml("[instruments.irr", "[format]\ntime_zone = \"Africa/Harare\"\n[instruments.irr")], said: &[] },
+    Slip { what: "an offset of zero", edits: &[Toml("Africa/Harare", "+00:00"), Toml("[instruments.irr", "[format]\ntime_zone = \"Africa/Harare\"\n[instruments.irr")], said: &[] },
 ];

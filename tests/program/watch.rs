@@ -129,10 +129,14 @@ fn the_first_line_says_how_it_stands_and_the_second_what_to_do() {
 fn aiming_window_units_and_language_are_those_of_the_campaign() {
     let bench = bench_until(3300);
     let text = once(&bench, 11, 0, &[]).exits(0).out;
-    assert_eq!(
-        behind(&text, "aim again"),
-        "no times: acceptance_half_angle_deg is not stated"
+    let aim = behind(&text, "aim again");
+    assert!(
+        aim.starts_with("no times, since acceptance_half_angle_deg is not stated"),
+        "{aim}"
     );
+    let whole = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let practice = "Common practice, no published source: a shallow reflector about every 45 min";
+    assert!(whole.contains(practice), "{text}");
     let keys = "acceptance_half_angle_deg = 5.0\nintercept_area_m2";
     bench.replace("mallee/campaign.toml", "intercept_area_m2", keys);
     bench.replace(
@@ -160,6 +164,27 @@ fn aiming_window_units_and_language_are_those_of_the_campaign() {
     assert!(behind(&text, "water").contains("°F"), "{text}");
     let text = once(&bench, 11, 0, &["--language", "es"]).exits(0).out;
     assert!(text.starts_with("✓ Bien por ahora: 5 de 10 min"), "{text}");
+}
+
+/// The limits are on irradiance facing the sun: what is shown beside them is too.
+#[test]
+fn readings_of_a_flat_sensor_are_shown_as_they_count() {
+    let bench = bench_until(3300);
+    let flat = "estimate = \"from-horizontal\"\nplane = \"horizontal\"";
+    bench.replace("mallee/campaign.toml", "plane = \"normal\"", flat);
+    let text = once(&bench, 11, 0, &[]).exits(0).out;
+    let sun = behind(&text, "sun");
+    let (counts, sensor) = sun
+        .split_once(" W/m² facing the sun, which counts (")
+        .unwrap();
+    assert!(sensor.starts_with("flat sensor: 896)"), "{sun}");
+    let counts: f64 = counts.parse().unwrap();
+    let range = text.split("irradiance under ").nth(1).unwrap();
+    let (low, rest) = range.split_once(" or over ").unwrap();
+    let (high, _) = rest.split_once(' ').unwrap();
+    let [low, high]: [f64; 2] = [low, high].map(|limit| limit.parse().unwrap());
+    // As the sensor has it, the interval would look spoiled.
+    assert!(896.0 < low && low < counts && counts < high, "{text}");
 }
 
 #[test]
@@ -219,6 +244,24 @@ fn once_tells_what_cannot_be_used_and_its_exit_code_is_that_of_check() {
     bench.replace("mallee/campaign.toml", "[site]", "[sight]");
     let ended = once(&bench, 11, 0, &[]).exits(4);
     assert!(ended.err.starts_with("error: ") && ended.out.is_empty());
+}
+
+/// On the day of the test and two days later, of one log.
+#[test]
+fn intervals_of_another_day_are_told_with_their_date() {
+    let bench = bench_until(9000);
+    let same_day = once(&bench, 13, 0, &[]).exits(0).out;
+    let gained = behind(&same_day, "today").to_owned();
+    assert!(gained.starts_with("14 of 15 intervals count;"), "{gained}");
+    let later = once(&bench, 13 + 48, 0, &[]).exits(0).out;
+    assert!(
+        later.starts_with("~ Waiting for the first row of today\n"),
+        "{later}"
+    );
+    assert_eq!(
+        behind(&later, "last day"),
+        format!("16 April 2026: {gained}")
+    );
 }
 
 #[test]

@@ -272,7 +272,7 @@ fn checked(assessment: &Assessment, folder: &Path) -> CheckedEntry {
         findings: findings(assessment),
         set_aside: count_reasons(s580.intervals.iter())
             .into_iter()
-            .map(|(reason, count)| aside(reason, count))
+            .map(|(reason, count)| aside(reason, count, assessment))
             .collect(),
         figures: figures(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
@@ -339,12 +339,13 @@ fn findings(assessment: &Assessment) -> Vec<FindingEntry> {
     of_rating.chain(others).collect()
 }
 
-fn aside(reason: Reason, count: usize) -> AsideEntry {
+fn aside(reason: Reason, count: usize, assessment: &Assessment) -> AsideEntry {
+    let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
     AsideEntry {
         reason: reason.code(),
         intervals: count,
         text: reason.describe().to_string(),
-        helps: reason.remedy().to_string(),
+        helps: reason.remedy(estimate).to_string(),
     }
 }
 

@@ -61,13 +61,17 @@ struct OpenDates {
     readings: Vec<(DateOrder, Date)>,
     /// Every date so far is the same day in each order: 05/05/2026.
     is_one_way: bool,
+    /// Points stand between the numbers of the first.
+    has_points: bool,
     orders: [OrderEvidence; 3],
 }
 
 #[derive(Clone, Copy, Default)]
 struct OrderEvidence {
-    /// A row that is no day in this order.
+    /// A row that nobody writes in this order, or that is no day in it.
     is_out: bool,
+    /// A row that is no day in it.
+    has_no_day: bool,
     last: Option<Date>,
     longest_step_days: i32,
     meets_run_date: bool,
@@ -106,6 +110,7 @@ impl<'c> TimeSurvey<'c> {
                         text: self.columns.text(row),
                         readings: open.readings(),
                         is_one_way: true,
+                        has_points: open.separator == '.',
                         orders: [OrderEvidence::default(); 3],
                     });
                     let readings = open.readings();
@@ -113,6 +118,7 @@ impl<'c> TimeSurvey<'c> {
                     for (order, evidence) in ORDERS.iter().zip(&mut first.orders) {
                         let date = readings.iter().find(|(of, _)| of == order);
                         evidence.see(date.map(|(_, date)| *date), run_date);
+                        evidence.has_no_day |= open.read(*order).is_none();
                     }
                 }
             }
@@ -250,7 +256,7 @@ impl<'c> TimeSurvey<'c> {
         };
         let possible = of(&|_| true);
         match possible.as_slice() {
-            [only] => return Ok((Some(*only), message!("order-only-days"))),
+            [only] => return Ok((Some(*only), open.why_only(*only))),
             [] => {
                 // Row by row: each says what is wrong with it.
                 return Ok((
@@ -360,6 +366,19 @@ fn start_us(request: &Request<'_>, zone: &TimeZone) -> Result<i64, (String, Stri
 }
 
 impl OpenDates {
+    /// Why an order is the only one left: what is written is no day in the others, or nobody
+    /// writes a day in them so.
+    fn why_only(&self, only: DateOrder) -> Message {
+        let mut others = ORDERS.iter().zip(&self.orders);
+        if others.all(|(order, evidence)| *order == only || evidence.has_no_day) {
+            message!("order-only-days")
+        } else if self.has_points {
+            message!("order-points")
+        } else {
+            message!("order-only-usual")
+        }
+    }
+
     fn possible(&self) -> impl Iterator<Item = (DateOrder, &OrderEvidence)> {
         let orders = ORDERS.iter().copied().zip(&self.orders);
         orders.filter(|(_, evidence)| !evidence.is_out)

@@ -1,6 +1,7 @@
 //! What a reader should know of the intervals and of the line.
 
-use jiff::tz::TimeZone;
+use jiff::Timestamp;
+use jiff::tz::{Offset, TimeZone};
 
 use super::intervals::{IntervalLength, Measured};
 use super::limits::STANDARD_IRRADIANCE_W_M2;
@@ -22,8 +23,6 @@ use crate::units::{local_clock, local_hours};
 const NOONS_H: std::ops::RangeInclusive<f64> = 9.75..=15.8;
 /// Solar noon by the clock where a longitude is likely, h.
 const LIKELY_NOONS_H: std::ops::RangeInclusive<f64> = 10.5..=14.5;
-/// Zones that say that a clock keeps to no place.
-const OF_NO_PLACE: &[&str] = &["UTC", "Etc/UTC", "Etc/GMT", "GMT", "Etc/UCT", "Zulu"];
 /// Degrees of longitude that the sun takes an hour for.
 const DEGREES_PER_HOUR: f64 = 15.0;
 /// Share of sunlight that a metallised film sends on when new.
@@ -144,12 +143,24 @@ pub fn about_intervals(
         return Some(S580Notice::NoIntervals { log: log(), length });
     };
     let noon_h = 12.0 + clock_ahead_of_sun_h(first, &site.time_zone);
-    let is_odd = !NOONS_H.contains(&noon_h) && !OF_NO_PLACE.contains(&site.time_zone_name.as_str());
+    let is_odd = is_odd_noon(noon_h) && !keeps_to_no_place(&site.time_zone);
     is_odd.then(|| S580Notice::OddSolarNoon {
         log: log(),
         noon_h,
         meant: meant_longitude(site, noon_h),
     })
+}
+
+/// Whether solar noon by a clock, h, is one that no place on earth has.
+pub fn is_odd_noon(noon_h: f64) -> bool {
+    !NOONS_H.contains(&noon_h)
+}
+
+/// Whether a clock keeps to no place: UTC by one of its names, or an offset of zero, to which
+/// loggers are set anywhere. A zone of a place has had its own solar time before.
+fn keeps_to_no_place(zone: &TimeZone) -> bool {
+    zone.to_offset(Timestamp::UNIX_EPOCH) == Offset::UTC
+        && zone.following(Timestamp::MIN).next().is_none()
 }
 
 /// What puts solar noon nearest to 12:00, if anything puts it where it is likely: the longitude
@@ -204,4 +215,37 @@ pub fn above_film(cooker: &Cooker, line: &Line) -> Option<S580Notice> {
     let is_reflector = matches!(cooker.kind, CookerType::Panel | CookerType::Concentrating);
     let share = line.intercept / (STANDARD_IRRADIANCE_W_M2 * cooker.intercept_area_m2);
     (is_reflector && share > FILM_REFLECTANCE).then_some(S580Notice::AboveFilm { share })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::campaign::zone::parse_zone;
+
+    #[test]
+    fn a_clock_of_zero_offset_keeps_to_no_place_unless_it_names_one() {
+        let keeps = |name: &str| keeps_to_no_place(&parse_zone(name).unwrap());
+        for name in [
+            "UTC",
+            "Etc/UTC",
+            "GMT",
+            "Etc/GMT",
+            "Etc/GMT+0",
+            "Zulu",
+            "+00:00",
+            "-00:00",
+        ] {
+            assert!(keeps(name), "{name}");
+        }
+        for name in [
+            "Africa/Abidjan",
+            "Europe/London",
+            "Iceland",
+            "WET",
+            "+01:00",
+            "Etc/GMT-1",
+        ] {
+            assert!(!keeps(name), "{name}");
+        }
+    }
 }

@@ -1,6 +1,8 @@
 //! Why the practice does not let one use an interval.
 
+use crate::campaign::model::IrradianceEstimate;
 use crate::language::Message;
+use crate::message;
 
 /// Why an interval is set aside.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -62,8 +64,20 @@ impl Reason {
     }
 
     /// What the person beside the cooker can do about it.
-    pub fn remedy(self) -> Message {
-        Message::new(format!("helps-{}", self.code()))
+    ///
+    /// Irradiance that a model of the clear sky gives has neither a sensor nor clouds: what is
+    /// wrong with it comes of place, time and the height of the sun.
+    pub fn remedy(self, estimate: Option<IrradianceEstimate>) -> Message {
+        let is_of_sun = matches!(
+            self,
+            Reason::IrradianceLow | Reason::IrradianceHigh | Reason::IrradianceUnsteady
+        );
+        match estimate {
+            Some(IrradianceEstimate::ClearSky) if is_of_sun => {
+                message!("helps-irradiance-of-model")
+            }
+            _ => Message::new(format!("helps-{}", self.code())),
+        }
     }
 }
 
@@ -77,7 +91,8 @@ mod tests {
             for said in [
                 reason.describe(),
                 reason.describe_briefly(),
-                reason.remedy(),
+                reason.remedy(None),
+                reason.remedy(Some(IrradianceEstimate::ClearSky)),
             ] {
                 assert!(!said.to_string().is_empty());
             }

@@ -31,6 +31,9 @@ const MENDED_ORDER_DAYS: i64 = 3;
 const YEAR_AWAY_DAYS: i64 = 300;
 /// So far is another month.
 const MONTH_AWAY_DAYS: i64 = 20;
+/// So far no test is put off from the others while it is listed at its place in time, in days.
+/// Common practice, no published source: whoever misses a clear day waits weeks for one.
+const SEASON_AWAY_DAYS: i64 = 60;
 /// So many other runs tell that one is alone, where it is listed at its place in time.
 const OTHERS_IN_ORDER: usize = 3;
 /// The same where it is listed out of order.
@@ -83,7 +86,8 @@ pub enum DatePart {
 ///
 /// Honest campaigns go on for months, come back after a year and repeat a day's test. So a date
 /// is doubted only where it is alone, the others lie together, and one part of it replaced would
-/// put it among them; where only its month is odd, it has to be listed out of its order too.
+/// put it among them; where only its month is odd, it has to be listed out of its order too, and
+/// where day and month are exchanged, out of its order or a season away.
 pub fn date_slips(tested: &Tested) -> Vec<DateSlip> {
     let mut runs: Vec<&Run> = tested.all_runs().collect();
     runs.sort_by_key(|run| run.plan.number);
@@ -224,7 +228,8 @@ fn odd_date(dates: &[Date], index: usize) -> Option<Odd> {
         last,
         part,
     };
-    let is_alone = others.len() >= OTHERS_IN_ORDER || (are_in_order && !fits(found));
+    let is_out_of_order = are_in_order && !fits(found);
+    let is_alone = others.len() >= OTHERS_IN_ORDER || is_out_of_order;
     let near = |date: &Date, days: i64| away_days(*date, first, last) <= days;
     if away > YEAR_AWAY_DAYS {
         let years = first.year() - 1..=last.year() + 1;
@@ -237,7 +242,8 @@ fn odd_date(dates: &[Date], index: usize) -> Option<Odd> {
             .map(|meant| odd(meant, DatePart::Year));
     }
     let of_order = exchanged(found).filter(|date| near(date, MENDED_ORDER_DAYS));
-    if let Some(meant) = of_order.filter(|_| spread <= CLOSE_DAYS) {
+    let is_at_its_place = !is_out_of_order && away <= SEASON_AWAY_DAYS;
+    if let Some(meant) = of_order.filter(|_| spread <= CLOSE_DAYS && is_alone && !is_at_its_place) {
         return Some(odd(meant, DatePart::Order));
     }
     let months = [first, last].map(|other| {
@@ -245,7 +251,7 @@ fn odd_date(dates: &[Date], index: usize) -> Option<Odd> {
         meant.filter(|date| near(date, MENDED_DAYS) && fits(*date))
     });
     let meant = months.into_iter().flatten().next();
-    let meant = meant.filter(|_| are_in_order && !fits(found));
+    let meant = meant.filter(|_| is_out_of_order);
     meant.map(|meant| odd(meant, DatePart::Month))
 }
 
@@ -343,6 +349,8 @@ mod tests {
         assert_eq!(only(&month), slip(1, "2026-03-15", DatePart::Month));
         let order = ["2026-03-04", "2026-05-03", "2026-03-06"];
         assert_eq!(only(&order), slip(1, "2026-03-05", DatePart::Order));
+        let last = ["2026-03-04", "2026-03-05", "2026-03-06", "2026-08-03"];
+        assert_eq!(only(&last), slip(3, "2026-03-08", DatePart::Order));
     }
 
     #[test]
@@ -356,6 +364,10 @@ mod tests {
             &["2026-02-14", "2026-03-15", "2026-03-16"],
             &["2026-03-14", "2025-03-14"],
             &["2026-12-30", "2026-12-31", "2027-01-02"],
+            // Listed in order, a month apart, and with day and month exchanged 8 September.
+            &["2026-08-09", "2026-09-07", "2026-09-09"],
+            &["2026-08-09", "2026-09-07", "2026-09-08", "2026-09-09"],
+            &["2026-03-04", "2026-03-06", "2026-08-03"],
             &["2026-03-14"],
         ] {
             assert_eq!(only(dates), None, "{dates:?}");

@@ -31,10 +31,10 @@ pub fn find_slips(tested: &Tested, s580: &S580) -> Vec<SlipNotice> {
         let stuck = stuck_sensors(tested, run).into_iter();
         slips.extend(stuck.map(SlipNotice::StuckSensor));
     }
-    let loads = load_slips(tested, s580);
+    let odd_run = odd_run(tested, s580);
+    let loads = load_slips(tested, s580, odd_run.as_ref());
     // A load in another unit is why.
-    let odd_run =
-        odd_run(tested, s580).filter(|odd| !loads.iter().any(|load| load.runs.contains(&odd.log)));
+    let odd_run = odd_run.filter(|odd| !loads.iter().any(|load| load.runs.contains(&odd.log)));
     slips.extend(loads.into_iter().map(SlipNotice::Load));
     slips.extend(odd_run.map(SlipNotice::OddRun));
     slips

@@ -134,6 +134,11 @@ fn logarithm(share: f64) -> f64 {
 }
 
 impl OddRun {
+    /// Whether its power times a factor would be no odd one.
+    pub fn is_mended_by(&self, factor: f64) -> bool {
+        logarithm(factor * self.share).abs() <= LEAST_DIFFERENCE
+    }
+
     /// What it says.
     pub fn message(&self) -> Message {
         message!(

@@ -107,17 +107,6 @@ fn a_control_character_in_the_header_is_an_error() {
     }
 }
 
-/// Makes a pipe, or says that there is no way to.
-#[cfg(unix)]
-fn make_pipe(path: &std::path::Path) -> bool {
-    let made = std::process::Command::new("mkfifo").arg(path).status();
-    let is_made = made.is_ok_and(|status| status.success());
-    if !is_made {
-        eprintln!("skipped: there is no mkfifo here");
-    }
-    is_made
-}
-
 #[cfg(unix)]
 #[test]
 fn a_log_that_is_a_pipe_is_refused_and_does_not_hang() {

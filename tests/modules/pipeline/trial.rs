@@ -182,3 +182,14 @@ pub fn within<T: Send + 'static>(seconds: u64, work: impl FnOnce() -> T + Send +
         .recv_timeout(Duration::from_secs(seconds))
         .expect("it neither hangs nor panics")
 }
+
+/// Makes a pipe, or says that there is no way to.
+#[cfg(unix)]
+pub fn make_pipe(path: &std::path::Path) -> bool {
+    let made = std::process::Command::new("mkfifo").arg(path).status();
+    let is_made = made.is_ok_and(|status| status.success());
+    if !is_made {
+        eprintln!("skipped: there is no mkfifo here");
+    }
+    is_made
+}

@@ -74,6 +74,12 @@ impl Day {
         self.watcher = Some(watcher.unwrap());
     }
 
+    /// The same, so many days after the test.
+    pub fn start_days_later(&mut self, days: i64) {
+        self.start_s += days * 86_400;
+        self.start();
+    }
+
     pub fn folder(&self) -> PathBuf {
         self.root.path().join("mallee")
     }

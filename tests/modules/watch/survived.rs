@@ -6,6 +6,8 @@ use simmerline::watch::Look;
 
 use super::day::{Day, row, rows};
 use crate::kit::header::HEADER;
+#[cfg(unix)]
+use crate::pipeline::trial::{make_pipe, within};
 
 #[test]
 fn a_row_is_seen_at_the_next_look_and_assessed_later() {
@@ -71,6 +73,48 @@ fn a_log_that_is_written_anew_counts_as_it_stands() {
     // Told for a while.
     day.look(1000.0);
     assert!(!day.troubles().contains(&"anew"));
+}
+
+#[test]
+fn a_log_that_is_written_anew_with_fewer_rows_is_no_jump_of_its_clock() {
+    let mut day = Day::watched(3000);
+    for after_s in [3000, 3010] {
+        day.append(&row(after_s));
+        day.look(10.0);
+    }
+    day.write("day-2.csv", &format!("{HEADER}\n{}", rows(0, 2400)));
+    day.look_much_later();
+    assert_eq!((day.newest_s(), day.troubles()), (2390, vec!["anew"]));
+    // From there on a jump is told again.
+    for after_s in [2400, 2410] {
+        day.append(&row(after_s));
+        day.look(10.0);
+    }
+    assert!(!day.troubles().contains(&"jumped"), "{:?}", day.troubles());
+    day.append(&row(2410 + 1800));
+    day.look(10.0);
+    assert!(day.troubles().contains(&"jumped"), "{:?}", day.troubles());
+}
+
+#[cfg(unix)]
+#[test]
+fn a_log_that_is_a_pipe_is_told_and_does_not_hang() {
+    let mut day = Day::watched(3000);
+    fs::remove_file(day.path("day-2.csv")).unwrap();
+    if !make_pipe(&day.path("day-2.csv")) {
+        return;
+    }
+    within(20, move || {
+        day.look_much_later();
+        assert_eq!(
+            (day.newest_s(), day.troubles()),
+            (2990, vec!["not-read", "anew"])
+        );
+        day.start();
+        assert!(day.troubles().contains(&"not-read"), "{:?}", day.troubles());
+        let told = day.state().troubles[0].message().to_string();
+        assert!(told.contains("day-2.csv: is no file"), "{told}");
+    });
 }
 
 #[test]
@@ -228,6 +272,18 @@ fn a_clock_that_is_put_back_is_told() {
         "{:?}",
         day.troubles()
     );
+}
+
+#[test]
+fn intervals_are_those_of_the_day_of_the_rows_whether_they_come_or_not() {
+    let mut day = Day::until(3000);
+    day.start_days_later(2);
+    let before = day.state().gained;
+    assert!(day.state().is_waiting && before.all == 5, "{before:?}");
+    day.append(&row(3000));
+    day.look(10.0);
+    assert!(!day.state().is_waiting);
+    assert_eq!(day.state().gained, before);
 }
 
 #[test]
