@@ -38,7 +38,7 @@ pub fn ask(answers: Answers, questions: Vec<Question>) -> Result<Option<Answers>
     );
     print_lines(&lines)?;
     let mut put = None;
-    while let Some(question) = interview.next() {
+    while let Some(question) = interview.question() {
         if put != Some(question) {
             put_question(&interview, question)?;
             put = Some(question);

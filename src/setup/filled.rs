@@ -237,7 +237,7 @@ mod tests {
             let outcome = interview.take(text);
             assert!(matches!(outcome, Outcome::Taken(_)), "{text}: {outcome:?}");
         }
-        assert_eq!(interview.next(), None);
+        assert_eq!(interview.question(), None);
         filled(&template_of(interview.answers.kind()), &interview.answers)
     }
 

@@ -45,7 +45,7 @@ impl Interview {
     }
 
     /// The next question; `None` where all are answered.
-    pub fn next(&mut self) -> Option<Question> {
+    pub fn question(&mut self) -> Option<Question> {
         while let Some(question) = self.asked.get(self.at) {
             if question.applies(&self.answers) {
                 return Some(*question);
@@ -74,7 +74,7 @@ impl Interview {
 
     /// Takes what was typed: an answer, nothing for the one that is offered, or a command.
     pub fn take(&mut self, text: &str) -> Outcome {
-        let Some(question) = self.next() else {
+        let Some(question) = self.question() else {
             return Outcome::Taken(None);
         };
         match text.trim().to_lowercase().as_str() {
@@ -146,7 +146,7 @@ mod tests {
             Some("America/Denver")
         );
         assert_eq!(interview.answers.elevation.as_deref(), Some("5312 ft"));
-        assert_eq!(interview.next(), Some(Question::Kind));
+        assert_eq!(interview.question(), Some(Question::Kind));
         assert_eq!(interview.position(), (9, 13));
         assert_eq!(interview.take(""), Outcome::Taken(None));
         // 7 kg/m² of 6 ft² (0.5574 m²) are 3.902 kg, 8.6 lb.
@@ -156,16 +156,20 @@ mod tests {
         for text in ["", "1", "yes"] {
             assert!(matches!(interview.take(text), Outcome::Taken(_)));
         }
-        assert_eq!(interview.next(), None);
+        assert_eq!(interview.question(), None);
     }
 
     #[test]
     fn back_undoes_an_answer_and_what_it_led_to() {
         let mut interview = answered(&US);
         assert_eq!(interview.take("dry"), Outcome::Taken(None));
-        assert_eq!(interview.next(), Some(Question::Thermometer), "no water");
+        assert_eq!(
+            interview.question(),
+            Some(Question::Thermometer),
+            "no water"
+        );
         assert_eq!(interview.take("back"), Outcome::Back);
-        assert_eq!(interview.next(), Some(Question::Kind));
+        assert_eq!(interview.question(), Some(Question::Kind));
         assert_eq!(interview.answers.kind(), RunKind::Water);
         assert_eq!(interview.offers(Question::Kind).as_deref(), Some("dry"));
         assert_eq!(
@@ -175,7 +179,7 @@ mod tests {
         for _ in 0..20 {
             interview.take("back");
         }
-        assert_eq!(interview.next(), Some(Question::Units));
+        assert_eq!(interview.question(), Some(Question::Units));
     }
 
     #[test]
@@ -186,7 +190,7 @@ mod tests {
                 matches!(interview.take(text), Outcome::Refused(_)),
                 "{text}"
             );
-            assert_eq!(interview.next(), Some(Question::Opening));
+            assert_eq!(interview.question(), Some(Question::Opening));
         }
         assert_eq!(interview.take("?"), Outcome::Help);
         assert_eq!(interview.take("quit"), Outcome::Quit);

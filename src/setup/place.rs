@@ -150,7 +150,7 @@ fn halves(parts: &[Part]) -> Result<[Coordinate; 2], String> {
         1 => format!("found one number, {EXPECTED}"),
         _ => format!("found {numbers} numbers, {EXPECTED}"),
     };
-    if numbers < 2 || numbers > 2 * MOST_NUMBERS {
+    if !(2..=2 * MOST_NUMBERS).contains(&numbers) {
         return Err(found());
     }
     let is_letter = |part: &&Part| matches!(part, Part::Hemisphere(_));
