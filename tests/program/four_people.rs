@@ -60,7 +60,8 @@ fn somebody_with_a_notebook_in_fahrenheit_has_a_number_after_four_commands() {
         &mut typist,
         &[
             ("What is its temperature read with?", "back"),
-            ("How much water?", ""),
+            // An empty line would be what was typed before.
+            ("How much water?", "8.6"),
         ],
     );
     typist.sees("7.0 kg for each m²");
