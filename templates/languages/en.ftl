@@ -741,6 +741,8 @@ tested-irradiance-normal = irradiance, normal to the beam
 tested-irradiance-horizontal = irradiance, horizontal plane
 tested-irradiance-plane-assumed = irradiance, plane not stated, taken as normal to the beam
 instrument-not-measured = not measured
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = not described
 # { $description }: the tester's own words; { $id }: a mark or number.
 instrument-with-id = { $description } ({ $id })
 # { $way }: one of the messages that begin with estimated-.

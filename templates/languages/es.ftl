@@ -752,6 +752,8 @@ tested-irradiance-normal = irradiancia, normal a la radiación directa
 tested-irradiance-horizontal = irradiancia, plano horizontal
 tested-irradiance-plane-assumed = irradiancia, plano sin indicar, tomado como normal a la radiación directa
 instrument-not-measured = no medido
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = sin describir
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })

@@ -781,6 +781,8 @@ tested-irradiance-normal = irradiance, plan normal au rayonnement direct
 tested-irradiance-horizontal = irradiance, plan horizontal
 tested-irradiance-plane-assumed = irradiance, plan non indiqué, supposé normal au rayonnement direct
 instrument-not-measured = non mesuré
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = non décrit
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })

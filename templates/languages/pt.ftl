@@ -749,6 +749,8 @@ tested-irradiance-normal = irradiância, normal à radiação direta
 tested-irradiance-horizontal = irradiância, plano horizontal
 tested-irradiance-plane-assumed = irradiância, plano não indicado, tomado como normal à radiação direta
 instrument-not-measured = não medido
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = não descrito
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })

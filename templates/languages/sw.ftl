@@ -761,6 +761,8 @@ tested-irradiance-normal = mnururisho, pembemraba na miale
 tested-irradiance-horizontal = mnururisho, bapa la mlalo
 tested-irradiance-plane-assumed = mnururisho, bapa halikutajwa, limechukuliwa kuwa pembemraba na miale
 instrument-not-measured = haikupimwa
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = bila kuelezwa
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })

@@ -265,7 +265,7 @@ fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Fi
             message!("finding-wind-not-measured-remedy"),
         ));
     }
-    let by_eye = without(|run| run.readings.wind_m_s.is_some() && run.estimates_wind);
+    let by_eye = without(|run| run.estimates_wind);
     if !by_eye.is_empty() {
         findings.push(S580Finding::indicative(
             FindingCode::WindEstimated,

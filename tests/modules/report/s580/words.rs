@@ -6,6 +6,8 @@ use simmerline::procedure::finding::Level;
 use simmerline::report::s580::words::tracks::tracks;
 use simmerline::report::words::{Report, build};
 
+use crate::kit::campaign::Invented;
+use crate::kit::rate::rate;
 use crate::report::campaigns::*;
 
 #[test]
@@ -135,4 +137,52 @@ fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
             all.filter(|found| !assessment.s580.is_not_valid() || found.level == Level::NotValid);
         assert_eq!(report.headline.findings.len(), told.count(), "{name}");
     }
+}
+
+/// What the table of instruments says, row after row.
+fn instrument_table(instruments: &str, header: &str, row: &str) -> Vec<[String; 3]> {
+    let rows = (0..5).map(|step| {
+        let clock = format!("12:{:02}", 10 * step);
+        format!(
+            "2026-04-01 {clock},{:.1},{row}\n",
+            40.0 + 5.0 * f64::from(step)
+        )
+    });
+    let log = format!("{header}\n{}", rows.collect::<String>());
+    let campaign = Invented {
+        instruments,
+        ..Invented::default()
+    };
+    let assessment = rate(&campaign.text(&["notes.csv"]), &[("notes.csv", &log)]).unwrap();
+    let rows = build(&assessment, &edition()).tested.instruments;
+    rows.into_iter()
+        .map(|row| [row.quantity, row.instrument, row.uncertainty])
+        .collect()
+}
+
+#[test]
+fn wind_that_nobody_wrote_down_was_not_estimated_by_eye() {
+    let header = "time,water (°C),air (°C),irradiance (W/m²),wind (Bft)";
+    let wind = |row: &str| {
+        let table = instrument_table("", header, row);
+        table
+            .into_iter()
+            .find(|row| row[0] == "Wind speed")
+            .unwrap()
+    };
+    assert_eq!(wind("25.0,900,")[1..], ["not measured", "–"]);
+    assert_eq!(wind("25.0,900,1")[1], "by eye, Beaufort scale (WMO-No. 8)");
+}
+
+#[test]
+fn an_instrument_of_which_only_the_uncertainty_is_stated_is_not_described() {
+    let instruments = "[instruments.irradiance]\nplane = \"normal\"\n\
+        [instruments.water_temperature]\nuncertainty_k = 5.8\n";
+    let header = "time,water (°C),air (°C),irradiance (W/m²)";
+    let table = instrument_table(instruments, header, "25.0,900");
+    assert_eq!(table[0], ["Water temperature", "not described", "5.8 K"]);
+    assert_eq!(
+        table[1],
+        ["Ambient temperature", "not described", "not stated"]
+    );
 }
