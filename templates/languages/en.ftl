@@ -839,6 +839,7 @@ budget-note-sources = What the tester did not state is from: { $sources }. Limit
 budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely reduce the uncertainty.
 budget-note-resolution = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it.
 budget-note-resolution-most = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it. Neighbours share a reading, so most of it cancels along a run; the rest is most of what scatter and days give the rating, and a finer thermometer would reduce it.
+budget-note-resolution-beyond = Thermometer resolution alone would let an interval scatter by { $step } W, and reading time by { $moment } W: together more than the { $scatter } W seen. So the thermometer was read in finer steps than stated or assumed, or its rounding happened to be even. Stating the step in which it was read (resolution_k) may reduce the uncertainty.
 
 ## Regression and uncertainty: check by Monte Carlo
 #

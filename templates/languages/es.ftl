@@ -858,6 +858,7 @@ budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Lo
 budget-note-assumed = Para { $quantities }, el archivo de campaña no indica ni incertidumbre ni clase, así que se supone la clase más desfavorable. Indicar lo que se usó reducirá muy probablemente la incertidumbre.
 budget-note-resolution = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella.
 budget-note-resolution-most = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella. Los intervalos vecinos comparten una lectura, así que la mayor parte se anula a lo largo de una serie; el resto es la mayor parte de lo que la dispersión y los días aportan al resultado, y un termómetro más fino lo reduciría.
+budget-note-resolution-beyond = La resolución del termómetro daría por sí sola una dispersión de { $step } W por intervalo, y el momento de la lectura { $moment } W: juntas, más que los { $scatter } W observados. Así que el termómetro se leyó en pasos más finos que los indicados o supuestos, o su redondeo resultó casualmente parejo. Indicar el paso en que se leyó (resolution_k) puede reducir la incertidumbre.
 
 ## Regression and uncertainty: check by Monte Carlo
 #

@@ -885,6 +885,7 @@ budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $so
 budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
 budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
 budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
+budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle seule une dispersion de { $step } W par intervalle, et l’instant de lecture { $moment } W : ensemble plus que les { $scatter } W observés. Le thermomètre a donc été lu par pas plus fins que ceux indiqués ou supposés, ou ses arrondis se sont trouvés réguliers par hasard. Indiquer le pas de lecture (resolution_k) peut réduire l’incertitude.
 
 ## Regression and uncertainty: check by Monte Carlo
 #

@@ -854,6 +854,7 @@ budget-note-sources = O que o operador não indicou vem de: { $sources }. Limite
 budget-note-assumed = Para { $quantities }, o arquivo da campanha não indica incerteza nem classe, e supõe-se a classe mais cautelosa. Indicar o que foi usado muito provavelmente reduzirá a incerteza.
 budget-note-resolution = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela.
 budget-note-resolution-most = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela. Intervalos vizinhos têm uma leitura em comum, por isso a maior parte se anula ao longo de uma série; o resto é a maior parte do que dispersão e dias dão ao resultado, e um termômetro mais fino o reduziria.
+budget-note-resolution-beyond = A resolução do termômetro daria por si só uma dispersão de { $step } W por intervalo, e a hora da leitura { $moment } W: juntas, mais que os { $scatter } W observados. O termômetro foi, portanto, lido em passos mais finos que os indicados ou supostos, ou o seu arredondamento foi por acaso regular. Indicar o passo em que foi lido (resolution_k) pode reduzir a incerteza.
 
 ## Regression and uncertainty: check by Monte Carlo
 #

@@ -869,6 +869,7 @@ budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo b
 budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
 budget-note-resolution = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo.
 budget-note-resolution-most = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajo chenye hatua ndogo zaidi kingekipunguza.
+budget-note-resolution-beyond = Upambanuzi wa kipimajoto pekee ungeleta mtawanyiko wa { $step } W kwa kipindi, na wakati wa kusoma { $moment } W: kwa pamoja zaidi ya { $scatter } W zilizoonekana. Kwa hiyo kipimajoto kilisomwa kwa hatua ndogo kuliko zilizotajwa au kukisiwa, au ukadirishaji wake ulitokea kuwa sawasawa. Kutaja hatua ambayo kilisomwa (resolution_k) kunaweza kupunguza utovu wa uhakika.
 
 ## Regression and uncertainty: check by Monte Carlo
 #

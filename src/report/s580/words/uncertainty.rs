@@ -275,14 +275,18 @@ fn sources(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
 fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
     let noise = &uncertainty.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
+    let scatter_w = uncertainty.of_line.line.residual_sd;
     let is_most = uncertainty.most_limiting().map(|most| most.what) == Some(Limiting::Step);
-    let said = if is_most {
+    let said = if noise.of_interval_w() > scatter_w {
+        // A part is not larger than the whole.
+        message!("budget-note-resolution-beyond")
+    } else if is_most {
         message!("budget-note-resolution-most")
     } else {
         message!("budget-note-resolution")
     };
     Some(
-        said.with("scatter", fixed(uncertainty.of_line.line.residual_sd, 1))
+        said.with("scatter", fixed(scatter_w, 1))
             .with("step", fixed(resolution_w, 1))
             .with("moment", fixed(noise.clock_w, 1)),
     )

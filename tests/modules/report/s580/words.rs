@@ -2,6 +2,7 @@
 
 use serde_json::Value;
 use simmerline::language::Words;
+use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
 use simmerline::report::s580::words::tracks::tracks;
 use simmerline::report::words::{Report, build};
@@ -139,10 +140,10 @@ fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
     }
 }
 
-/// What the table of instruments says, row after row.
-fn instrument_table(instruments: &str, header: &str, row: &str) -> Vec<[String; 3]> {
-    let rows = (0..5).map(|step| {
-        let clock = format!("12:{:02}", 10 * step);
+/// A run read every ten minutes, of which every row ends alike.
+fn read_by_hand(instruments: &str, header: &str, row: &str) -> Assessment {
+    let rows = (0..10).map(|step| {
+        let clock = format!("{}:{:02}", 11 + step / 6, 10 * (step % 6));
         format!(
             "2026-04-01 {clock},{:.1},{row}\n",
             40.0 + 5.0 * f64::from(step)
@@ -153,7 +154,12 @@ fn instrument_table(instruments: &str, header: &str, row: &str) -> Vec<[String; 
         instruments,
         ..Invented::default()
     };
-    let assessment = rate(&campaign.text(&["notes.csv"]), &[("notes.csv", &log)]).unwrap();
+    rate(&campaign.text(&["notes.csv"]), &[("notes.csv", &log)]).unwrap()
+}
+
+/// What the table of instruments says, row after row.
+fn instrument_table(instruments: &str, header: &str, row: &str) -> Vec<[String; 3]> {
+    let assessment = read_by_hand(instruments, header, row);
     let rows = build(&assessment, &edition()).tested.instruments;
     rows.into_iter()
         .map(|row| [row.quantity, row.instrument, row.uncertainty])
@@ -185,4 +191,25 @@ fn an_instrument_of_which_only_the_uncertainty_is_stated_is_not_described() {
         table[1],
         ["Ambient temperature", "not described", "not stated"]
     );
+}
+
+#[test]
+fn resolution_that_explains_more_than_the_scatter_is_no_part_of_it() {
+    // The water rises by 5 K in every interval, so that nothing scatters.
+    let of_step = |resolution: &str| {
+        let instruments = format!("[instruments.water_temperature]\n{resolution}\n");
+        let header = "time,water (°C),air (°C),irradiance (W/m²)";
+        let assessment = read_by_hand(&instruments, header, "25.0,900");
+        strings(&build(&assessment, &edition())).join("\n")
+    };
+    let said = of_step("resolution_k = 5.0");
+    assert!(said.contains("more than the 0.0 W seen"), "{said}");
+    assert!(!said.contains("both are part of it"), "{said}");
+}
+
+#[test]
+fn resolution_is_a_part_of_the_scatter_that_is_larger() {
+    let said = strings(&build(&sample("kitchen-thermometer"), &edition())).join("\n");
+    assert!(said.contains("both are part of it"), "{said}");
+    assert!(!said.contains("W seen"), "{said}");
 }
