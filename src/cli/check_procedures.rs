@@ -19,8 +19,16 @@ pub fn of_procedures(lines: &mut Lines, assessment: &Assessment, words: &Words) 
     let figures = stated(assessment);
     let figures = figures.iter().filter(|one| is_other(one.key));
     let rows: Vec<(String, String)> = figures
-        .map(|one| row(one, words))
-        .map(|said| (said.label, said.text))
+        .map(|one| {
+            let said = row(one, words);
+            match one.is_of_one_day {
+                true => {
+                    let mark = words.say(message!("summary-one-day"));
+                    (said.label, format!("{} {mark}", said.text))
+                }
+                false => (said.label, said.text),
+            }
+        })
         .collect();
     // What is found of a number that cannot be true says nothing new.
     let findings = match assessment.s580.is_not_valid() {

@@ -2052,13 +2052,15 @@ headline-nothing-drawn = Nothing could be drawn: the findings say why.
 summary-title = All figures at a glance
 # Headers of a table of four columns.
 page-summary-figure = figure
-page-summary-value = value ± half width (95 %)
+page-summary-value = value ± half width
 page-summary-good-for = good for
 page-summary-not-with = not to be compared with
 summary-one-day = (one day)
 summary-indicative = (indicative)
 summary-note = Each ± is for 95 %: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
-summary-note-one-day = Where "one day" stands, what another day would do is not in the ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Each ± is for 95 %, unless "one day" stands beside it: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
+summary-note-one-day = Where "one day" stands, what another day would do is not in the ±, so it is no 95 %.
 summary-note-indicative = Where "indicative" stands, its conditions were not those of its procedure, or irradiance is estimated.
 figure-ps50 = standardised cooking power
 figure-ps50-good-for = comparing cookers rated by the same standard

@@ -2092,13 +2092,15 @@ headline-nothing-drawn = No se pudo representar nada: las deficiencias dicen por
 summary-title = Todas las cifras de un vistazo
 # Headers of a table of four columns.
 page-summary-figure = cifra
-page-summary-value = valor ± semiamplitud (95 %)
+page-summary-value = valor ± semiamplitud
 page-summary-good-for = sirve para
 page-summary-not-with = no comparar con
 summary-one-day = (un día)
 summary-indicative = (indicativo)
 summary-note = Cada ± es del 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Cada ± es del 95 %, salvo donde dice «un día»: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
+summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día, así que no es del 95 %.
 summary-note-indicative = Donde dice «indicativo», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
 figure-ps50 = potencia de cocción normalizada
 figure-ps50-good-for = comparar cocinas ensayadas según la misma norma

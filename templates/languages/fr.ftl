@@ -2120,13 +2120,15 @@ headline-nothing-drawn = Rien n’a pu être tracé : les écarts constatés di
 summary-title = Tous les chiffres d’un coup d’œil
 # Headers of a table of four columns.
 page-summary-figure = chiffre
-page-summary-value = valeur ± demi-largeur (95 %)
+page-summary-value = valeur ± demi-largeur
 page-summary-good-for = sert à
 page-summary-not-with = à ne pas comparer à
 summary-one-day = (un jour)
 summary-indicative = (indicatif)
 summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « un jour » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
+summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
 summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’irradiance est estimée.
 figure-ps50 = puissance de cuisson normalisée
 figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme

@@ -2086,13 +2086,15 @@ headline-nothing-drawn = Nada pôde ser desenhado: as deficiências dizem por qu
 summary-title = Todos os números em resumo
 # Headers of a table of four columns.
 page-summary-figure = número
-page-summary-value = valor ± meia largura (95 %)
+page-summary-value = valor ± meia largura
 page-summary-good-for = serve para
 page-summary-not-with = não comparar com
 summary-one-day = (um dia)
 summary-indicative = (indicativo)
 summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
-summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Cada ± é para 95 %, salvo onde está “um dia”: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
+summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±, que por isso não é de 95 %.
 summary-note-indicative = Onde está “indicativo”, as suas condições não foram as do seu procedimento, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
 figure-ps50-good-for = comparar fogões avaliados pela mesma norma

@@ -2124,13 +2124,15 @@ headline-nothing-drawn = Hakuna kilichoweza kuchorwa: kasoro zilizotajwa zinasem
 summary-title = Namba zote kwa mtazamo mmoja
 # Headers of a table of four columns.
 page-summary-figure = namba
-page-summary-value = thamani ± nusu ya upana (95 %)
+page-summary-value = thamani ± nusu ya upana
 page-summary-good-for = hufaa kwa
 page-summary-not-with = usilinganishe na
 summary-one-day = (siku moja)
 summary-indicative = (elekezi)
 summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
-summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “siku moja”: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
+summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±, kwa hiyo si ya 95 %.
 summary-note-indicative = Palipoandikwa “elekezi”, masharti yake hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
 figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kiwango kilekile

@@ -5,6 +5,7 @@ use simmerline::language::Words;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
 use simmerline::report::s580::words::tracks::tracks;
+use simmerline::report::words::summary::SummaryRow;
 use simmerline::report::words::{Report, build};
 
 use crate::kit::campaign::Invented;
@@ -212,4 +213,27 @@ fn resolution_is_a_part_of_the_scatter_that_is_larger() {
     let said = strings(&build(&sample("kitchen-thermometer"), &edition())).join("\n");
     assert!(said.contains("both are part of it"), "{said}");
     assert!(!said.contains("W seen"), "{said}");
+}
+
+#[test]
+fn no_figure_of_one_day_is_called_one_for_95_percent() {
+    let header = "time,water (°C),air (°C),irradiance (W/m²)";
+    let one_day = ("one day".to_owned(), read_by_hand("", header, "25.0,900"));
+    let mut of_one_day = 0;
+    for (name, assessment) in samples().into_iter().chain([one_day]) {
+        let report = build(&assessment, &edition());
+        assert!(!report.setting.words["summary-value"].contains("95"));
+        let Some(summary) = report.summary else {
+            assert!(assessment.s580.is_not_valid(), "{name}");
+            continue;
+        };
+        let is_of_one_day = |row: &SummaryRow| row.value.contains("one day");
+        let has_one_day = summary.rows.iter().any(is_of_one_day);
+        let said = summary
+            .note
+            .contains("95 %, unless \"one day\" stands beside it:");
+        assert_eq!(said, has_one_day, "{name}: {}", summary.note);
+        of_one_day += usize::from(has_one_day);
+    }
+    assert!(of_one_day > 0);
 }
