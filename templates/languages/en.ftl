@@ -288,6 +288,8 @@ finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not 
 # plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = { counted-used } gained more heat than the sunlight intercepted, by more than the estimate of irradiance may be off (± { $percent } %); the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
 finding-gain-beyond = { counted-used } gained more heat than the irradiance accounts for; the first took { $power } W from { $sunlight } W
 finding-gain-beyond-remedy = check the mass of water, the intercept area and the units, and measure irradiance with a sensor that faces the sun

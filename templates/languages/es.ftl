@@ -290,6 +290,8 @@ finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está s
 # plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
 finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
 finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = { counted-used } con más calor ganado que energía solar captada, por más de lo que puede errar la estimación de la irradiancia (± { $percent } %); el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
 finding-gain-beyond = { counted-used } con más calor ganado que el que explica la irradiancia; el primero absorbió { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = compruebe la masa de agua, el área de captación y las unidades, y mida la irradiancia con un sensor orientado al sol

@@ -302,6 +302,8 @@ finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est 
 # plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
 finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté, au-delà de l’erreur possible de l’estimation de l’irradiance (± { $percent } %) ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
 finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-gain-beyond-remedy = vérifier la masse d’eau, la surface de captation et les unités, et mesurer l’irradiance avec un capteur face au soleil

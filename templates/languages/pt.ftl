@@ -292,6 +292,8 @@ finding-irradiance-plane-not-stated = o plano do sensor de irradiância não est
 # plane = "normal" e [instruments.irradiance] são partes do arquivo da campanha e ficam como estão.
 finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
 finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a energia solar interceptada; no primeiro, recebeu { $power } W de { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além do que a estimativa da irradiância pode errar (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
 finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol

@@ -289,6 +289,8 @@ finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa;
 # plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa, kupita kiasi ambacho kadirio la mnururisho linaweza kukosea (± { $percent } %); cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
 finding-gain-beyond = joto lililopatikana katika { counted-used } ni zaidi ya lile ambalo mnururisho unaeleza; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-gain-beyond-remedy = kagua uzito wa maji, eneo la kupokea mwanga na vizio, na upime mnururisho kwa kihisi kinacholielekea jua

@@ -10,11 +10,10 @@ use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::limiting::Limiting;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
-use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C};
+use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C, irradiance_fraction};
 use crate::procedure::uncertainty::apart::Apart;
 use crate::procedure::uncertainty::trials::MonteCarlo;
 use crate::units::decimals_for;
-use simmerline_math::squared;
 
 /// The second half of section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -172,10 +171,7 @@ fn reason(uncertainty: &RatingUncertainty, apart: Apart) -> Message {
 
 /// Standard uncertainty of irradiance, percent.
 fn irradiance_percent(uncertainty: &RatingUncertainty) -> f64 {
-    let errors = uncertainty.of_line.fitted.common();
-    let of_sun = errors.filter(|error| error.source.is_irradiance());
-    let squares: f64 = of_sun.map(|error| squared(error.standard.size())).sum();
-    100.0 * squares.sqrt()
+    100.0 * irradiance_fraction(uncertainty.of_line.fitted.common())
 }
 
 /// `80 000`.
