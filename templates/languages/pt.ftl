@@ -172,7 +172,7 @@ fact-sure = Incerteza
 fact-parts = Os instrumentos são { $instruments } % do seu quadrado (seção { $section }).
 fact-parts-assumed = Os instrumentos, alguns supostos, são { $instruments } % do seu quadrado (seção { $section }).
 fact-drawn-wider = O intervalo é o mais largo entre o do balanço e o de Monte Carlo.
-fact-drawn-unsettled = As simulações de Monte Carlo terminaram sem se estabilizar.
+fact-drawn-unsettled = A verificação por Monte Carlo terminou antes que os extremos do seu intervalo fossem conhecidos até o último dígito; o ± continua válido, pois nunca é menor que o do balanço, e não é preciso fazer nada.
 
 ## Page one: the rating in plain words
 
@@ -1014,7 +1014,7 @@ balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } 
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
-cooking-opinion = Os tempos, as quantidades e os meses desta seção, e o tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
+cooking-opinion = Os tempos, as quantidades e os meses desta seção, e qualquer tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
 
 ## What it means for cooking
 
@@ -1506,28 +1506,33 @@ ranking-per-cost = W por unidade de custo
 ranking-from-first = menos que a nº 1, W
 ranking-from-baseline = da referência, W
 # Below the ranking.
-ranking-note-brackets = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem.
-ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem, a menos que uma tenha um traço.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % para todos os { $pairs } pares juntos, Holm
+}
+ranking-note-brackets = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem.
+ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem, a menos que uma tenha um traço.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem.
-ranking-note-letters-dash = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem, a menos que uma tenha um traço.
-ranking-note-all-apart = Todas se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-letters = Campanhas com uma letra em comum não se distinguem ({ pairs-together }); duas sem letra em comum diferem.
+ranking-note-letters-dash = Campanhas com uma letra em comum não se distinguem ({ pairs-together }); duas sem letra em comum diferem, a menos que uma tenha um traço.
+ranking-note-all-apart = Todas se distinguem ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Todas as que não têm traço se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-rest-apart = Todas as que não têm traço se distinguem ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campanhas das quais cada uma não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campanhas das quais cada uma não se distingue ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Duas que não podem ser comparadas contam como não distinguidas.
 ranking-note-one-day = Duas que não foram ensaiadas em vários dias cada uma contam como não distinguidas, por mais que difiram.
 ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held-letters = Um traço no lugar de letras: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
-ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
-ranking-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
+ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
+ranking-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
 # On a terminal, which has no bold type.
-terminal-note-differences = Diferenças com os seus intervalos de 95 %. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
-terminal-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
+terminal-note-differences = Diferenças com os seus intervalos de 95 %. Com um ponto de interrogação antes: não demonstrada ({ pairs-together }).
+terminal-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Com um ponto de interrogação antes: não demonstrada ({ pairs-together }).
 ranking-note-common = *: a irradiância média diferiu, por isso a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
 ranking-note-data = Todos os pares estão no arquivo de dados.
 page-ranking-continued = continuação
@@ -1639,8 +1644,8 @@ matrix-title = Diferenças: linha menos coluna, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = não se pode dizer
-matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
-matrix-note-one-day = Ps(50), com intervalos, de 95 % salvo os marcados com †. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
+matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada ({ pairs-together }). Cinza: não está.
+matrix-note-one-day = Ps(50), com intervalos, de 95 % salvo os marcados com †. Negrito: a diferença está demonstrada ({ pairs-together }). Cinza: não está.
 # † stands before it.
 matrix-note-of-one-day = Não foram ensaiadas em vários dias cada uma: o intervalo não é de 95 %, e nenhuma diferença fica demonstrada.
 # A star stands before it.
@@ -2397,10 +2402,10 @@ check-so-far = até agora
 check-aim = meta
 check-name = campanha
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
-check-no-number = sem número: { $used } de { counted-intervals } podem ser usados
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; o balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
-check-none-used = sem número: { $intervals ->
+check-none-used = sem resultado: { $intervals ->
     [0] não há nenhum intervalo
     [one] o único intervalo não pode ser usado
    *[other] nenhum dos { $intervals } intervalos pode ser usado
@@ -2410,6 +2415,8 @@ check-not-valid = sem número: a água ganhou mais calor que a energia solar que
 check-next-report = escreva o relatório: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; depois, { $missing }
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (continuará indicativo sem um sensor de irradiância voltado para o sol)
 # Headers of the tables of runs: there is little room.
 check-run = série
 check-date = data

@@ -168,7 +168,7 @@ fact-sure = Uhakika
 fact-parts = Vifaa ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-parts-assumed = Vifaa, baadhi vikiwa vimekisiwa, ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
-fact-drawn-unsettled = Uchotaji wa Monte Carlo ulisimama kabla haujatulia.
+fact-drawn-unsettled = Uhakiki wa Monte Carlo ulisimama kabla ncha za masafa yake hazijajulikana hadi tarakimu ya mwisho; ± inabaki halali, kwa kuwa kamwe si ndogo kuliko ya bajeti, na hakuna la kufanya.
 
 ## Page one: the rating in plain words
 
@@ -1040,7 +1040,7 @@ balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na kati
 # { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
-cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
+cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wowote wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
 
 ## What it means for cooking
 
@@ -1544,28 +1544,33 @@ ranking-per-cost = W kwa kizio cha gharama
 ranking-from-first = pungufu ya Na. 1, W
 ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
-ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana.
-ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % kwa jozi zote { $pairs } kwa pamoja, Holm
+}
+ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana.
+ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana.
-ranking-note-letters-dash = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana, isipokuwa moja ina kistari.
-ranking-note-all-apart = Zote zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-letters = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa ({ pairs-together }); mbili zisizoshiriki herufi yoyote hutofautiana.
+ranking-note-letters-dash = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa ({ pairs-together }); mbili zisizoshiriki herufi yoyote hutofautiana, isipokuwa moja ina kistari.
+ranking-note-all-apart = Zote zinaweza kutofautishwa ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Zote zisizo na kistari zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-rest-apart = Zote zisizo na kistari zinaweza kutofautishwa ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni ambazo kila moja haiwezi kutofautishwa nazo (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni ambazo kila moja haiwezi kutofautishwa nazo ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Mbili zisizoweza kulinganishwa huhesabiwa kuwa hazitofautishwi.
 ranking-note-one-day = Mbili ambazo hazikujaribiwa kwa siku kadhaa kila moja huhesabiwa kuwa hazitofautishwi, hata zikitofautiana kiasi gani.
 ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held-letters = Kistari mahali pa herufi: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
-ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
-ranking-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
+ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
+ranking-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
 # On a terminal, which has no bold type.
-terminal-note-differences = Tofauti pamoja na masafa yake ya 95 %. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
-terminal-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
+terminal-note-differences = Tofauti pamoja na masafa yake ya 95 %. Alama ya kuuliza mbele yake: haijaonyeshwa ({ pairs-together }).
+terminal-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Alama ya kuuliza mbele yake: haijaonyeshwa ({ pairs-together }).
 ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
 ranking-note-data = Kila jozi imo katika faili ya data.
 page-ranking-continued = inaendelea
@@ -1677,8 +1682,8 @@ matrix-title = Tofauti: safumlalo kutoa safuwima, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = haiwezi kusemwa
-matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
-matrix-note-one-day = Ps(50), pamoja na masafa, ya 95 % isipokuwa yenye †. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
+matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
+matrix-note-one-day = Ps(50), pamoja na masafa, ya 95 % isipokuwa yenye †. Herufi nzito: tofauti imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
 # † stands before it.
 matrix-note-of-one-day = Hazikujaribiwa kwa siku kadhaa kila moja: masafa si ya 95 %, na hakuna tofauti iliyoonyeshwa.
 # A star stands before it.
@@ -2436,10 +2441,10 @@ check-so-far = hadi sasa
 check-aim = lengo
 check-name = kampeni
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
-check-no-number = hakuna namba: { $used } kati ya { counted-intervals } vinaweza kutumika
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
-check-none-used = hakuna namba: { $intervals ->
+check-none-used = hakuna tathmini: { $intervals ->
     [0] hakuna kipindi
     [one] kipindi pekee kilichopo hakiwezi kutumika
    *[other] hakuna kipindi kati ya vipindi { $intervals } kinachoweza kutumika
@@ -2449,6 +2454,8 @@ check-not-valid = hakuna namba: maji yalipata joto zaidi ya mwanga wa jua ulioan
 check-next-report = andika ripoti: { $command }
 # { $remedy }: what to do before more is measured.
 check-next-then = { $remedy }; kisha { $missing }
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (bado itakuwa elekezi bila kihisi cha mnururisho kinachoelekea jua)
 # Headers of the tables of runs: there is little room.
 check-run = duru
 check-date = tarehe
