@@ -173,7 +173,7 @@ fact-sure = How sure
 fact-parts = Instruments are { $instruments } % of its square (section { $section }).
 fact-parts-assumed = Instruments, some of them assumed, are { $instruments } % of its square (section { $section }).
 fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
-fact-drawn-unsettled = The Monte Carlo check stopped before the ends of its interval were known to the last digit; the ± stands, since it is never less than the budget’s, and nothing need be done.
+fact-drawn-unsettled = The Monte Carlo check stopped before it settled: the ± is no less than the budget’s and stands, nothing need be done.
 
 ## Page one: the rating in plain words
 

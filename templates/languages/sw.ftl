@@ -168,7 +168,7 @@ fact-sure = Uhakika
 fact-parts = Vifaa ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-parts-assumed = Vifaa, baadhi vikiwa vimekisiwa, ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
-fact-drawn-unsettled = Uhakiki wa Monte Carlo ulisimama kabla ncha za masafa yake hazijajulikana hadi tarakimu ya mwisho; ± inabaki halali, kwa kuwa kamwe si ndogo kuliko ya bajeti, na hakuna la kufanya.
+fact-drawn-unsettled = Uhakiki wa Monte Carlo ulisimama kabla haujatulia: ± si ndogo kuliko ya bajeti na inabaki halali, hakuna la kufanya.
 
 ## Page one: the rating in plain words
 
