@@ -1,6 +1,7 @@
 //! What a campaign's outputs were made of. `NAME.made.json` lies beside them and is put in its
 //! place with them; by it the next call sees what has changed since.
 
+use std::borrow::Cow;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -11,7 +12,7 @@ use super::brief::Brief;
 use crate::campaign::Campaign;
 use crate::campaign::find::Unit;
 use crate::error::{Error, Result};
-use crate::hash::HashedFile;
+use crate::hash::{HashedFile, sha256_hex};
 use crate::language::Language;
 use crate::logs::source::Source;
 use crate::procedure::tested::inputs;
@@ -76,6 +77,10 @@ pub struct Record {
     choices: Choices,
     /// Folders between the root of the outputs and those of this campaign.
     pub branch: String,
+    /// By [`mark_of`] where the campaign's folder is; `None` where it is not known, as in records
+    /// of versions before 0.6.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    folder: Option<String>,
     pub inputs: Vec<Input>,
     /// By their paths from the root of the outputs.
     pub outputs: Vec<FileFacts>,
@@ -83,10 +88,11 @@ pub struct Record {
 }
 
 impl Record {
-    /// Of outputs that were made of inputs by choices.
+    /// Of outputs that were made of inputs by choices; `folder` is the campaign's, by [`mark_of`].
     pub fn new(
         choices: Choices,
         branch: &str,
+        folder: Option<String>,
         inputs: Vec<Input>,
         outputs: Vec<FileFacts>,
         brief: Brief,
@@ -96,6 +102,7 @@ impl Record {
             tool_version: env!("CARGO_PKG_VERSION").to_owned(),
             choices,
             branch: branch.to_owned(),
+            folder,
             inputs,
             outputs,
             brief,
@@ -139,10 +146,17 @@ impl Record {
             .collect()
     }
 
-    /// Whether nothing that it rests on is among what `newer` rests on: it is of another campaign.
+    /// Whether it is of another campaign than `newer`: of another folder, and nothing that it
+    /// rests on is among what `newer` rests on. A campaign of one run whose log is typed in again
+    /// has nothing left that was there before, and is still the same. Where a folder is not known,
+    /// the title tells.
     pub fn is_of_another(&self, newer: &Record) -> bool {
         let is_in_both = |input: &Input| newer.inputs.iter().any(|one| one.sha256 == input.sha256);
-        !self.inputs.iter().any(is_in_both)
+        let is_elsewhere = match (&self.folder, &newer.folder) {
+            (Some(folder), Some(newer)) => folder != newer,
+            _ => self.brief.standing.title != newer.brief.standing.title,
+        };
+        is_elsewhere && !self.inputs.iter().any(is_in_both)
     }
 
     /// Whether the outputs are what this version would make of these inputs by these choices,
@@ -191,6 +205,20 @@ pub fn listed(inputs: Vec<HashedFile>, campaign: &Campaign) -> Vec<Input> {
     inputs.sort();
     inputs.dedup();
     inputs
+}
+
+/// Tells a campaign's folder from others without naming it: SHA-256 of the way to it from the root
+/// of the outputs, so that it is the same wherever both are. `None` where one of them cannot be
+/// found.
+pub fn mark_of(folder: &Path, root: &Path) -> Option<String> {
+    let (folder, root) = (fs::canonicalize(folder).ok()?, fs::canonicalize(root).ok()?);
+    let both = folder.components().zip(root.components());
+    let shared = both.take_while(|(one, other)| one == other).count();
+    let up = root.components().skip(shared).map(|_| "..".into());
+    let down = folder.components().skip(shared);
+    let down = down.map(|part| part.as_os_str().to_string_lossy());
+    let way: Vec<Cow<'_, str>> = up.chain(down).collect();
+    Some(sha256_hex(way.join("/").as_bytes()))
 }
 
 /// Where the record of a campaign is, below the root of the outputs.

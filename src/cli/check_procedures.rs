@@ -22,9 +22,20 @@ pub fn of_procedures(lines: &mut Lines, assessment: &Assessment, words: &Words) 
     let acceptance = assessment.acceptance.as_ref();
     let acceptance = acceptance.filter(|one| one.half_angle.is_some());
     let rows: Vec<(String, String)> = figures
-        .map(|one| row(one, words))
-        .chain(acceptance.map(|one| acceptance_words::row(one, words)))
-        .map(|said| (said.label, said.text))
+        .map(|one| {
+            let said = row(one, words);
+            match one.is_of_one_day {
+                true => {
+                    let mark = words.say(message!("summary-one-day"));
+                    (said.label, format!("{} {mark}", said.text))
+                }
+                false => (said.label, said.text),
+            }
+        })
+        .chain(acceptance.map(|one| {
+            let said = acceptance_words::row(one, words);
+            (said.label, said.text)
+        }))
         .collect();
     // What is found of a number that cannot be true says nothing new.
     let findings = match assessment.s580.is_not_valid() {

@@ -72,27 +72,31 @@ fn first_step(assessment: &Assessment, folder: &Path) -> Phrase {
 }
 
 /// The one thing to do next: what makes the number impossible is mended first, then how it is
-/// measured, then what is missing is measured, then the gravest finding is remedied.
+/// measured, then what is missing is measured, then the gravest finding is remedied. Where
+/// irradiance is estimated it says that none of it makes the rating conform.
 pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
     let conformity = &assessment.s580.conformity;
     let findings = &conformity.findings;
     let gravest = || conformity.gravest_first().into_iter().next();
     match (conformity.level, &conformity.missing) {
         (Level::Indicative | Level::NoRating, Some(missing)) => {
-            if assessment.is_read_too_seldom() {
-                let remedy = message!("balance-readings-far-apart-remedy");
-                return message!("check-next-then", remedy = remedy, missing = missing).into();
-            }
-            let has_irradiance = assessment.tested.has_irradiance();
-            let first = findings
-                .iter()
-                .filter(|found| is_of_setup(found.code, has_irradiance))
-                .min_by_key(|found| found.code.place());
-            match first {
-                Some(found) => {
-                    message!("check-next-then", remedy = &found.remedy, missing = missing).into()
-                }
-                None => missing.into(),
+            let first = if assessment.is_read_too_seldom() {
+                Some(message!("balance-readings-far-apart-remedy"))
+            } else {
+                let has_irradiance = assessment.tested.has_irradiance();
+                findings
+                    .iter()
+                    .filter(|found| is_of_setup(found.code, has_irradiance))
+                    .min_by_key(|found| found.code.place())
+                    .map(|found| found.remedy.clone())
+            };
+            let next = match first {
+                Some(remedy) => message!("check-next-then", remedy = remedy, missing = missing),
+                None => missing.clone(),
+            };
+            match assessment.tested.estimates_irradiance() {
+                true => message!("check-next-still", next = next).into(),
+                false => next.into(),
             }
         }
         (Level::Indicative | Level::NotValid | Level::NoRating, _) => {

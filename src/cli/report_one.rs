@@ -11,7 +11,7 @@ use super::issue::{fixed_time, open_folder};
 use super::report_table::Noticed;
 use super::terminal::print_note;
 use crate::batch::brief::Brief;
-use crate::batch::record::{Choices, Record, inputs_now, listed, place_of};
+use crate::batch::record::{Choices, Record, inputs_now, listed, mark_of, place_of};
 use crate::campaign::find::{Unit, place_in};
 use crate::campaign::read_campaign;
 use crate::error::Result;
@@ -98,6 +98,7 @@ impl<'o> Call<'o> {
         let record = Record::new(
             self.choices.clone(),
             &unit.branch,
+            mark_of(&unit.folder, &self.options.out),
             listed(assessment.tested.inputs(), &assessment.tested.campaign),
             files,
             Brief::of(&assessment),

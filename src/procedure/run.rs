@@ -35,7 +35,7 @@ pub struct Run {
     /// Spans that the tester states to have been cloudless, in the plan's order; `None`
     /// where irradiance does not depend on it.
     pub cloudless: Option<Vec<TimeSpan>>,
-    /// The wind is an estimate by eye.
+    /// There is wind, and it is an estimate by eye.
     pub estimates_wind: bool,
     /// Of its log, where it is the first in it, and of how it was trimmed.
     pub notices: Vec<RunNotice>,
@@ -82,6 +82,8 @@ pub fn prepare_run(
     };
     let mut notices = from_log.notices;
     notices.extend(about_trimming(&plan, date, left_out));
+    // A column of a field sheet that nobody filled in estimates nothing.
+    let estimates_wind = from_log.estimates_wind && readings.wind_m_s.is_some();
     Ok(Run {
         reading_notices: about_readings(&plan, &readings, boiling_point_c),
         load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
@@ -90,7 +92,7 @@ pub fn prepare_run(
         readings,
         excluded,
         cloudless,
-        estimates_wind: from_log.estimates_wind,
+        estimates_wind,
         notices,
     })
 }

@@ -5,6 +5,7 @@ use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane}
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, short};
 use crate::message;
+use simmerline_math::squared;
 
 /// Largest departure of the specific heat of water from 4186 J/(kg K) between 10 and
 /// 95 °C, as a fraction: 4210.6 J/(kg K) at 95 °C.
@@ -321,6 +322,18 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
     ];
     let of_sun = sensor.into_iter().chain(estimates);
     of_sun.chain(thermometers).chain(others).collect()
+}
+
+/// Standard uncertainty of irradiance, as a fraction: the root of the sum of squares of those of
+/// the errors that are errors of irradiance.
+///
+/// # Source
+/// JCGM 100:2008, equation 10, of a product.
+pub fn irradiance_fraction<'e>(errors: impl IntoIterator<Item = &'e CommonError>) -> f64 {
+    let errors = errors.into_iter();
+    let of_sun = errors.filter(|error| error.source.is_irradiance());
+    let squares: f64 = of_sun.map(|error| squared(error.standard.size())).sum();
+    squares.sqrt()
 }
 
 /// The error of the dry vessel's thermometer: an offset, since nothing is known of its scale.

@@ -173,7 +173,7 @@ fact-sure = How sure
 fact-parts = Instruments are { $instruments } % of its square (section { $section }).
 fact-parts-assumed = Instruments, some of them assumed, are { $instruments } % of its square (section { $section }).
 fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
-fact-drawn-unsettled = The Monte Carlo draws had not settled when they stopped.
+fact-drawn-unsettled = The Monte Carlo check stopped before it settled: the ± is no less than the budget’s and stands, nothing need be done.
 
 ## Page one: the rating in plain words
 
@@ -288,6 +288,8 @@ finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not 
 # plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = { counted-used } gained more heat than the sunlight intercepted, by more than the estimate of irradiance may be off (± { $percent } %); the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
 finding-gain-beyond = { counted-used } gained more heat than the irradiance accounts for; the first took { $power } W from { $sunlight } W
 finding-gain-beyond-remedy = check the mass of water, the intercept area and the units, and measure irradiance with a sensor that faces the sun
@@ -752,6 +754,8 @@ tested-irradiance-normal = irradiance, normal to the beam
 tested-irradiance-horizontal = irradiance, horizontal plane
 tested-irradiance-plane-assumed = irradiance, plane not stated, taken as normal to the beam
 instrument-not-measured = not measured
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = not described
 # { $description }: the tester's own words; { $id }: a mark or number.
 instrument-with-id = { $description } ({ $id })
 # { $way }: one of the messages that begin with estimated-.
@@ -848,6 +852,7 @@ budget-note-sources = What the tester did not state is from: { $sources }. Limit
 budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely reduce the uncertainty.
 budget-note-resolution = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it.
 budget-note-resolution-most = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it. Neighbours share a reading, so most of it cancels along a run; the rest is most of what scatter and days give the rating, and a finer thermometer would reduce it.
+budget-note-resolution-beyond = Thermometer resolution alone would let an interval scatter by { $step } W, and reading time by { $moment } W: together more than the { $scatter } W seen. So the thermometer was read in finer steps than stated or assumed, or its rounding happened to be even. Stating the step in which it was read (resolution_k) may reduce the uncertainty.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -1017,7 +1022,7 @@ balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
 # { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W/K)
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
-cooking-opinion = Times, amounts and months in this section, and the heating time at the head of this report, are an interpretation: they follow from the test and the assumptions below, and were not measured.
+cooking-opinion = Times, amounts and months in this section, and any heating time at the head of this report, are an interpretation: they follow from the test and the assumptions below, and were not measured.
 cooking-no-line = No line was fitted, so no heating times follow.
 cooking-not-valid = Withheld: the numbers contradict physics, so nothing follows for heating times, food or months.
 # A load of water, in the first column of a table.
@@ -1508,28 +1513,33 @@ ranking-per-cost = W per unit of cost
 ranking-from-first = less than no. 1, W
 ranking-from-baseline = from the baseline, W
 # Below the ranking.
-ranking-note-brackets = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ.
-ranking-note-brackets-dash = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ, unless one has a dash.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % for all { $pairs } pairs together, Holm
+}
+ranking-note-brackets = A bar joins campaigns that cannot be told apart ({ pairs-together }); two that share no bar differ.
+ranking-note-brackets-dash = A bar joins campaigns that cannot be told apart ({ pairs-together }); two that share no bar differ, unless one has a dash.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Campaigns with a letter in common cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no letter differ.
-ranking-note-letters-dash = Campaigns with a letter in common cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no letter differ, unless one has a dash.
-ranking-note-all-apart = All can be told apart (95 % for all { $pairs } pairs together, Holm).
+ranking-note-letters = Campaigns with a letter in common cannot be told apart ({ pairs-together }); two that share no letter differ.
+ranking-note-letters-dash = Campaigns with a letter in common cannot be told apart ({ pairs-together }); two that share no letter differ, unless one has a dash.
+ranking-note-all-apart = All can be told apart ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = All without a dash can be told apart (95 % for all { $pairs } pairs together, Holm).
+ranking-note-rest-apart = All without a dash can be told apart ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = From which others each campaign cannot be told apart stands below (95 % for all { $pairs } pairs together, Holm).
+ranking-note-alike = From which others each campaign cannot be told apart stands below ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those from which each campaign cannot be told apart (95 % for all { $pairs } pairs together, Holm).
+ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those from which each campaign cannot be told apart ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Two that cannot be compared count as not told apart.
 ranking-note-one-day = Two that were not tested on several days each count as not told apart, however much they differ.
 ranking-note-not-held = A dash in place of a bar: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-not-held-letters = A dash in place of letters: it can be compared with none of the others, or only with others that have a dash.
-ranking-note-differences = Differences with their 95 % intervals. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
-ranking-note-differences-one-day = Differences with their intervals, 95 % unless marked †. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
+ranking-note-differences = Differences with their 95 % intervals. Bold: shown ({ pairs-together }). Grey: not shown.
+ranking-note-differences-one-day = Differences with their intervals, 95 % unless marked †. Bold: shown ({ pairs-together }). Grey: not shown.
 # On a terminal, which has no bold type.
-terminal-note-differences = Differences with their 95 % intervals. A question mark before one: not shown, 95 % for all { $pairs } pairs together (Holm).
-terminal-note-differences-one-day = Differences with their intervals, 95 % unless marked †. A question mark before one: not shown, 95 % for all { $pairs } pairs together (Holm).
+terminal-note-differences = Differences with their 95 % intervals. A question mark before one: not shown ({ pairs-together }).
+terminal-note-differences-one-day = Differences with their intervals, 95 % unless marked †. A question mark before one: not shown ({ pairs-together }).
 ranking-note-common = *: mean irradiance differed, so the difference is of the powers at 700 W/m² and 50 K by the heat balances.
 ranking-note-data = Every pair is in the data file.
 page-ranking-continued = continued
@@ -1639,8 +1649,8 @@ matrix-title = Differences: row less column, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = cannot be told
-matrix-note = Ps(50), with 95 % intervals. Bold: the difference is shown (all { $pairs } pairs together, Holm). Grey: it is not.
-matrix-note-one-day = Ps(50), with intervals, 95 % unless marked †. Bold: the difference is shown (all { $pairs } pairs together, Holm). Grey: it is not.
+matrix-note = Ps(50), with 95 % intervals. Bold: the difference is shown ({ pairs-together }). Grey: it is not.
+matrix-note-one-day = Ps(50), with intervals, 95 % unless marked †. Bold: the difference is shown ({ pairs-together }). Grey: it is not.
 # † stands before it.
 matrix-note-of-one-day = Not tested on several days each: the interval is no 95 % interval, and no difference is shown.
 # A star stands before it.
@@ -2066,13 +2076,15 @@ headline-nothing-drawn = Nothing could be drawn: the findings say why.
 summary-title = All figures at a glance
 # Headers of a table of four columns.
 page-summary-figure = figure
-page-summary-value = value ± half width (95 %)
+page-summary-value = value ± half width
 page-summary-good-for = good for
 page-summary-not-with = not to be compared with
 summary-one-day = (one day)
 summary-indicative = (indicative)
 summary-note = Each ± is for 95 %: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
-summary-note-one-day = Where "one day" stands, what another day would do is not in the ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Each ± is for 95 %, unless "one day" stands beside it: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
+summary-note-one-day = Where "one day" stands, what another day would do is not in the ±, so it is no 95 %.
 summary-note-indicative = Where "indicative" stands, its conditions were not those of its procedure, or irradiance is estimated.
 figure-ps50 = standardised cooking power
 figure-ps50-good-for = comparing cookers rated by the same standard
@@ -2366,10 +2378,10 @@ check-so-far = so far
 check-aim = aim
 check-name = campaign
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
-check-no-number = no number: { $used } of { counted-intervals } can be used
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = no rating: { $used } of { counted-intervals } can be used
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; the heat balance gives { $value } W at 700 W/m² and 50 K, which is indicative and no rating
-check-none-used = no number: { $intervals ->
+check-none-used = no rating: { $intervals ->
     [0] there is no interval
     [one] the only interval cannot be used
    *[other] none of { $intervals } intervals can be used
@@ -2381,6 +2393,8 @@ check-next-report = write the report: { $command }
 check-next-then = { $remedy }; then { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = look first at the note on the site, a date or a clock, and correct what is wrong
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (still indicative without a sensor of irradiance that faces the sun)
 # Headers of the tables of runs: there is little room.
 check-run = run
 check-date = date

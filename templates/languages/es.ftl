@@ -169,7 +169,7 @@ fact-sure = Incertidumbre
 fact-parts = Los instrumentos son el { $instruments } % de su cuadrado (sección { $section }).
 fact-parts-assumed = Los instrumentos, algunos supuestos, son el { $instruments } % de su cuadrado (sección { $section }).
 fact-drawn-wider = El intervalo es el más amplio de los del balance y Monte Carlo.
-fact-drawn-unsettled = Las simulaciones de Monte Carlo terminaron sin haberse estabilizado.
+fact-drawn-unsettled = La comprobación por Monte Carlo terminó antes de estabilizarse: el ± no es menor que el del balance y es válido, no hay que hacer nada.
 
 ## Page one: the rating in plain words
 
@@ -290,6 +290,8 @@ finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está s
 # plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
 finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
 finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = { counted-used } con más calor ganado que energía solar captada, por más de lo que puede errar la estimación de la irradiancia (± { $percent } %); el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
 finding-gain-beyond = { counted-used } con más calor ganado que el que explica la irradiancia; el primero absorbió { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = compruebe la masa de agua, el área de captación y las unidades, y mida la irradiancia con un sensor orientado al sol
@@ -763,6 +765,8 @@ tested-irradiance-normal = irradiancia, normal a la radiación directa
 tested-irradiance-horizontal = irradiancia, plano horizontal
 tested-irradiance-plane-assumed = irradiancia, plano sin indicar, tomado como normal a la radiación directa
 instrument-not-measured = no medido
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = sin describir
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })
@@ -867,6 +871,7 @@ budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Lo
 budget-note-assumed = Para { $quantities }, el archivo de campaña no indica ni incertidumbre ni clase, así que se supone la clase más desfavorable. Indicar lo que se usó reducirá muy probablemente la incertidumbre.
 budget-note-resolution = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella.
 budget-note-resolution-most = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella. Los intervalos vecinos comparten una lectura, así que la mayor parte se anula a lo largo de una serie; el resto es la mayor parte de lo que la dispersión y los días aportan al resultado, y un termómetro más fino lo reduciría.
+budget-note-resolution-beyond = La resolución del termómetro daría por sí sola una dispersión de { $step } W por intervalo, y el momento de la lectura { $moment } W: juntas, más que los { $scatter } W observados. Así que el termómetro se leyó en pasos más finos que los indicados o supuestos, o su redondeo resultó casualmente parejo. Indicar el paso en que se leyó (resolution_k) puede reducir la incertidumbre.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -1024,7 +1029,7 @@ balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m�
 balance-irradiance-hardly-varied-remedy = ensaye con menor y con mayor irradiancia
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
-cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos de abajo, y no se midieron.
+cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y todo tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos de abajo, y no se midieron.
 
 ## What it means for cooking
 
@@ -1525,27 +1530,32 @@ ranking-per-cost = W por unidad de costo
 ranking-from-first = menos que el n.º 1, W
 ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
-ranking-note-brackets = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren.
-ranking-note-brackets-dash = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren, salvo que una tenga un guion.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % para los { $pairs } pares en conjunto, Holm
+}
+ranking-note-brackets = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren.
+ranking-note-brackets-dash = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren, salvo que una tenga un guion.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Las campañas con una letra en común no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten letra difieren.
-ranking-note-letters-dash = Las campañas con una letra en común no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten letra difieren, salvo que una tenga un guion.
-ranking-note-all-apart = Todas se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
+ranking-note-letters = Las campañas con una letra en común no se distinguen ({ pairs-together }); dos que no comparten letra difieren.
+ranking-note-letters-dash = Las campañas con una letra en común no se distinguen ({ pairs-together }); dos que no comparten letra difieren, salvo que una tenga un guion.
+ranking-note-all-apart = Todas se distinguen ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Todas las que no tienen guion se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
-ranking-note-alike = Abajo se indica de qué otras no se distingue cada campaña (95 % para los { $pairs } pares en conjunto, Holm).
+ranking-note-rest-apart = Todas las que no tienen guion se distinguen ({ pairs-together }).
+ranking-note-alike = Abajo se indica de qué otras no se distingue cada campaña ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = «{ page-ranking-groups }»: los números de las campañas de las que no se distingue cada una (95 % para los { $pairs } pares en conjunto, Holm).
+ranking-note-alike-beside = «{ page-ranking-groups }»: los números de las campañas de las que no se distingue cada una ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Dos que no se pueden comparar cuentan como no distinguidas.
 ranking-note-one-day = Dos que no se ensayaron en varios días cada una cuentan como no distinguidas, por mucho que difieran.
 ranking-note-not-held = Un guion en lugar de una barra: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-not-held-letters = Un guion en lugar de letras: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
-ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
-ranking-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
+ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada ({ pairs-together }). Gris: no demostrada.
+ranking-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Negrita: demostrada ({ pairs-together }). Gris: no demostrada.
 # On a terminal, which has no bold type.
-terminal-note-differences = Diferencias con sus intervalos del 95 %. Con un signo de interrogación delante: no demostrada, 95 % para los { $pairs } pares en conjunto (Holm).
-terminal-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Con un signo de interrogación delante: no demostrada, 95 % para los { $pairs } pares en conjunto (Holm).
+terminal-note-differences = Diferencias con sus intervalos del 95 %. Con un signo de interrogación delante: no demostrada ({ pairs-together }).
+terminal-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Con un signo de interrogación delante: no demostrada ({ pairs-together }).
 ranking-note-common = *: la irradiancia media fue distinta, así que la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 ranking-note-data = Todos los pares están en el archivo de datos.
 page-ranking-continued = continuación
@@ -1657,8 +1667,8 @@ matrix-title = Fila menos columna, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = no se puede saber
-matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada (los { $pairs } pares en conjunto, Holm). Gris: no demostrada.
-matrix-note-one-day = Ps(50), con intervalos, del 95 % salvo los marcados con †. Negrita: diferencia demostrada (los { $pairs } pares en conjunto, Holm). Gris: no demostrada.
+matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada ({ pairs-together }). Gris: no demostrada.
+matrix-note-one-day = Ps(50), con intervalos, del 95 % salvo los marcados con †. Negrita: diferencia demostrada ({ pairs-together }). Gris: no demostrada.
 # † stands before it.
 matrix-note-of-one-day = No se ensayaron en varios días cada una: el intervalo no es del 95 %, y no se demuestra ninguna diferencia.
 # A star stands before it.
@@ -2106,13 +2116,15 @@ headline-nothing-drawn = No se pudo representar nada: las deficiencias dicen por
 summary-title = Todas las cifras de un vistazo
 # Headers of a table of four columns.
 page-summary-figure = cifra
-page-summary-value = valor ± semiamplitud (95 %)
+page-summary-value = valor ± semiamplitud
 page-summary-good-for = sirve para
 page-summary-not-with = no comparar con
 summary-one-day = (un día)
 summary-indicative = (indicativo)
 summary-note = Cada ± es del 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Cada ± es del 95 %, salvo donde dice «un día»: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
+summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día, así que no es del 95 %.
 summary-note-indicative = Donde dice «indicativo», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
 figure-ps50 = potencia de cocción normalizada
 figure-ps50-good-for = comparar cocinas ensayadas según la misma norma
@@ -2413,10 +2425,10 @@ check-so-far = por ahora
 check-aim = objetivo
 check-name = campaña
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
-check-no-number = sin valor: se pueden usar { $used } de { counted-intervals }
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; el balance térmico da { $value } W a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma
-check-none-used = sin valor: { $intervals ->
+check-none-used = sin resultado: { $intervals ->
     [0] no hay ningún intervalo
     [one] el único intervalo no se puede usar
    *[other] no se puede usar ninguno de los { $intervals } intervalos
@@ -2428,6 +2440,8 @@ check-next-report = escriba el informe: { $command }
 check-next-then = { $remedy }; después, { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = mire primero el aviso sobre el lugar, una fecha o un reloj, y corrija lo que esté mal
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (seguirá siendo indicativo sin un sensor de irradiancia orientado al sol)
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha

@@ -180,7 +180,7 @@ fact-sure = Incertitude
 fact-parts = Les instruments font { $instruments } % de son carré (section { $section }).
 fact-parts-assumed = Les instruments, certains supposés, font { $instruments } % de son carré (section { $section }).
 fact-drawn-wider = L’intervalle est le plus large de ceux du bilan et de Monte-Carlo.
-fact-drawn-unsettled = Les tirages de Monte-Carlo n’étaient pas stabilisés à leur arrêt.
+fact-drawn-unsettled = Le contrôle de Monte-Carlo s’est arrêté avant d’être stable : le ± n’est pas inférieur à celui du bilan et reste valable, il n’y a rien à faire.
 
 ## Page one: the rating in plain words
 
@@ -302,6 +302,8 @@ finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est 
 # plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
 finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté, au-delà de l’erreur possible de l’estimation de l’irradiance (± { $percent } %) ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
 finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-gain-beyond-remedy = vérifier la masse d’eau, la surface de captation et les unités, et mesurer l’irradiance avec un capteur face au soleil
@@ -792,6 +794,8 @@ tested-irradiance-normal = irradiance, plan normal au rayonnement direct
 tested-irradiance-horizontal = irradiance, plan horizontal
 tested-irradiance-plane-assumed = irradiance, plan non indiqué, supposé normal au rayonnement direct
 instrument-not-measured = non mesuré
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = non décrit
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })
@@ -894,6 +898,7 @@ budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $so
 budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
 budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
 budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
+budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle seule une dispersion de { $step } W par intervalle, et l’instant de lecture { $moment } W : ensemble plus que les { $scatter } W observés. Le thermomètre a donc été lu par pas plus fins que ceux indiqués ou supposés, ou ses arrondis se sont trouvés réguliers par hasard. Indiquer le pas de lecture (resolution_k) peut réduire l’incertitude.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -1051,7 +1056,7 @@ balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range 
 balance-irradiance-hardly-varied-remedy = faire des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-cooking-opinion = Les durées, quantités et mois de cette section, et la durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
+cooking-opinion = Les durées, quantités et mois de cette section, et toute durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
 
 ## What it means for cooking
 
@@ -1553,28 +1558,33 @@ ranking-per-cost = W par unité de coût
 ranking-from-first = de moins que le nº 1, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
-ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
-ranking-note-brackets-dash = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent, sauf si l’une a un tiret.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % pour l’ensemble des { $pairs } paires, Holm
+}
+ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent.
+ranking-note-brackets-dash = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent, sauf si l’une a un tiret.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Les campagnes qui ont une lettre en commun ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans lettre commune diffèrent.
-ranking-note-letters-dash = Les campagnes qui ont une lettre en commun ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans lettre commune diffèrent, sauf si l’une a un tiret.
-ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-letters = Les campagnes qui ont une lettre en commun ne se distinguent pas ({ pairs-together }) ; deux campagnes sans lettre commune diffèrent.
+ranking-note-letters-dash = Les campagnes qui ont une lettre en commun ne se distinguent pas ({ pairs-together }) ; deux campagnes sans lettre commune diffèrent, sauf si l’une a un tiret.
+ranking-note-all-apart = Toutes se distinguent ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Toutes celles sans tiret se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-rest-apart = Toutes celles sans tiret se distinguent ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = « { page-ranking-groups } » : les numéros des campagnes dont chacune ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-alike-beside = « { page-ranking-groups } » : les numéros des campagnes dont chacune ne se distingue pas ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Deux campagnes qui ne sont pas comparables comptent comme non distinguées.
 ranking-note-one-day = Deux campagnes sans essais sur plusieurs jours chacune comptent comme non distinguées, quel que soit leur écart.
 ranking-note-not-held = Un tiret à la place d’une barre : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-not-held-letters = Un tiret à la place de lettres : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
-ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
-ranking-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée ({ pairs-together }). Gris : non démontrée.
+ranking-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Gras : démontrée ({ pairs-together }). Gris : non démontrée.
 # On a terminal, which has no bold type.
-terminal-note-differences = Différences avec leurs intervalles à 95 %. Précédée d’un point d’interrogation : non démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm).
-terminal-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Précédée d’un point d’interrogation : non démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm).
+terminal-note-differences = Différences avec leurs intervalles à 95 %. Précédée d’un point d’interrogation : non démontrée ({ pairs-together }).
+terminal-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Précédée d’un point d’interrogation : non démontrée ({ pairs-together }).
 ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 ranking-note-data = Toutes les paires sont dans le fichier de données.
 page-ranking-continued = suite
@@ -1686,8 +1696,8 @@ matrix-title = Différences : ligne moins colonne, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = indéterminée
-matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
-matrix-note-one-day = Ps(50), avec intervalles, à 95 % sauf ceux marqués †. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
+matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée ({ pairs-together }). Gris : elle ne l’est pas.
+matrix-note-one-day = Ps(50), avec intervalles, à 95 % sauf ceux marqués †. Gras : la différence est démontrée ({ pairs-together }). Gris : elle ne l’est pas.
 # † stands before it.
 matrix-note-of-one-day = Pas d’essais sur plusieurs jours chacun : l’intervalle n’est pas à 95 %, et aucune différence n’est démontrée.
 # A star stands before it.
@@ -2134,13 +2144,15 @@ headline-nothing-drawn = Rien n’a pu être tracé : les écarts constatés di
 summary-title = Tous les chiffres d’un coup d’œil
 # Headers of a table of four columns.
 page-summary-figure = chiffre
-page-summary-value = valeur ± demi-largeur (95 %)
+page-summary-value = valeur ± demi-largeur
 page-summary-good-for = sert à
 page-summary-not-with = à ne pas comparer à
 summary-one-day = (un jour)
 summary-indicative = (indicatif)
 summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « un jour » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
+summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
 summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’irradiance est estimée.
 figure-ps50 = puissance de cuisson normalisée
 figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme
@@ -2440,10 +2452,10 @@ check-so-far = à ce jour
 check-aim = but
 check-name = campagne
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
-check-no-number = aucun chiffre : { $used } sur { counted-intervals } peuvent être retenus
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none } ; le bilan thermique donne { $value } W à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme
-check-none-used = aucun chiffre : { $intervals ->
+check-none-used = sans résultat : { $intervals ->
     [0] il n’y a aucun intervalle
     [one] le seul intervalle ne peut pas être retenu
    *[other] aucun des { $intervals } intervalles ne peut être retenu
@@ -2455,6 +2467,8 @@ check-next-report = écrire le rapport : { $command }
 check-next-then = { $remedy } ; puis { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = regarder d’abord la remarque sur le site, une date ou une horloge, et corriger ce qui est faux
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (restera indicatif sans un capteur d’irradiance tourné vers le soleil)
 # Headers of the tables of runs: there is little room.
 check-run = série
 # As in English

@@ -172,7 +172,7 @@ fact-sure = Incerteza
 fact-parts = Os instrumentos são { $instruments } % do seu quadrado (seção { $section }).
 fact-parts-assumed = Os instrumentos, alguns supostos, são { $instruments } % do seu quadrado (seção { $section }).
 fact-drawn-wider = O intervalo é o mais largo entre o do balanço e o de Monte Carlo.
-fact-drawn-unsettled = As simulações de Monte Carlo terminaram sem se estabilizar.
+fact-drawn-unsettled = A verificação por Monte Carlo terminou antes de se estabilizar: o ± não é menor que o do balanço e continua válido, não é preciso fazer nada.
 
 ## Page one: the rating in plain words
 
@@ -292,6 +292,8 @@ finding-irradiance-plane-not-stated = o plano do sensor de irradiância não est
 # plane = "normal" e [instruments.irradiance] são partes do arquivo da campanha e ficam como estão.
 finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
 finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a energia solar interceptada; no primeiro, recebeu { $power } W de { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além do que a estimativa da irradiância pode errar (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
 finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol
@@ -760,6 +762,8 @@ tested-irradiance-normal = irradiância, normal à radiação direta
 tested-irradiance-horizontal = irradiância, plano horizontal
 tested-irradiance-plane-assumed = irradiância, plano não indicado, tomado como normal à radiação direta
 instrument-not-measured = não medido
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = não descrito
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })
@@ -863,6 +867,7 @@ budget-note-sources = O que o operador não indicou vem de: { $sources }. Limite
 budget-note-assumed = Para { $quantities }, o arquivo da campanha não indica incerteza nem classe, e supõe-se a classe mais cautelosa. Indicar o que foi usado muito provavelmente reduzirá a incerteza.
 budget-note-resolution = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela.
 budget-note-resolution-most = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela. Intervalos vizinhos têm uma leitura em comum, por isso a maior parte se anula ao longo de uma série; o resto é a maior parte do que dispersão e dias dão ao resultado, e um termômetro mais fino o reduziria.
+budget-note-resolution-beyond = A resolução do termômetro daria por si só uma dispersão de { $step } W por intervalo, e a hora da leitura { $moment } W: juntas, mais que os { $scatter } W observados. O termômetro foi, portanto, lido em passos mais finos que os indicados ou supostos, ou o seu arredondamento foi por acaso regular. Indicar o passo em que foi lido (resolution_k) pode reduzir a incerteza.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -1020,7 +1025,7 @@ balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } 
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
-cooking-opinion = Os tempos, as quantidades e os meses desta seção, e o tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
+cooking-opinion = Os tempos, as quantidades e os meses desta seção, e qualquer tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
 
 ## What it means for cooking
 
@@ -1517,28 +1522,33 @@ ranking-per-cost = W por unidade de custo
 ranking-from-first = menos que a nº 1, W
 ranking-from-baseline = da referência, W
 # Below the ranking.
-ranking-note-brackets = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem.
-ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem, a menos que uma tenha um traço.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % para todos os { $pairs } pares juntos, Holm
+}
+ranking-note-brackets = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem.
+ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem, a menos que uma tenha um traço.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem.
-ranking-note-letters-dash = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem, a menos que uma tenha um traço.
-ranking-note-all-apart = Todas se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-letters = Campanhas com uma letra em comum não se distinguem ({ pairs-together }); duas sem letra em comum diferem.
+ranking-note-letters-dash = Campanhas com uma letra em comum não se distinguem ({ pairs-together }); duas sem letra em comum diferem, a menos que uma tenha um traço.
+ranking-note-all-apart = Todas se distinguem ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Todas as que não têm traço se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-rest-apart = Todas as que não têm traço se distinguem ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campanhas das quais cada uma não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campanhas das quais cada uma não se distingue ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Duas que não podem ser comparadas contam como não distinguidas.
 ranking-note-one-day = Duas que não foram ensaiadas em vários dias cada uma contam como não distinguidas, por mais que difiram.
 ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held-letters = Um traço no lugar de letras: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
-ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
-ranking-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
+ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
+ranking-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
 # On a terminal, which has no bold type.
-terminal-note-differences = Diferenças com os seus intervalos de 95 %. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
-terminal-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
+terminal-note-differences = Diferenças com os seus intervalos de 95 %. Com um ponto de interrogação antes: não demonstrada ({ pairs-together }).
+terminal-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Com um ponto de interrogação antes: não demonstrada ({ pairs-together }).
 ranking-note-common = *: a irradiância média diferiu, por isso a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
 ranking-note-data = Todos os pares estão no arquivo de dados.
 page-ranking-continued = continuação
@@ -1650,8 +1660,8 @@ matrix-title = Diferenças: linha menos coluna, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = não se pode dizer
-matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
-matrix-note-one-day = Ps(50), com intervalos, de 95 % salvo os marcados com †. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
+matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada ({ pairs-together }). Cinza: não está.
+matrix-note-one-day = Ps(50), com intervalos, de 95 % salvo os marcados com †. Negrito: a diferença está demonstrada ({ pairs-together }). Cinza: não está.
 # † stands before it.
 matrix-note-of-one-day = Não foram ensaiadas em vários dias cada uma: o intervalo não é de 95 %, e nenhuma diferença fica demonstrada.
 # A star stands before it.
@@ -2100,13 +2110,15 @@ headline-nothing-drawn = Nada pôde ser desenhado: as deficiências dizem por qu
 summary-title = Todos os números em resumo
 # Headers of a table of four columns.
 page-summary-figure = número
-page-summary-value = valor ± meia largura (95 %)
+page-summary-value = valor ± meia largura
 page-summary-good-for = serve para
 page-summary-not-with = não comparar com
 summary-one-day = (um dia)
 summary-indicative = (indicativo)
 summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
-summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Cada ± é para 95 %, salvo onde está “um dia”: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
+summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±, que por isso não é de 95 %.
 summary-note-indicative = Onde está “indicativo”, as suas condições não foram as do seu procedimento, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
 figure-ps50-good-for = comparar fogões avaliados pela mesma norma
@@ -2407,10 +2419,10 @@ check-so-far = até agora
 check-aim = meta
 check-name = campanha
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
-check-no-number = sem número: { $used } de { counted-intervals } podem ser usados
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; o balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
-check-none-used = sem número: { $intervals ->
+check-none-used = sem resultado: { $intervals ->
     [0] não há nenhum intervalo
     [one] o único intervalo não pode ser usado
    *[other] nenhum dos { $intervals } intervalos pode ser usado
@@ -2422,6 +2434,8 @@ check-next-report = escreva o relatório: { $command }
 check-next-then = { $remedy }; depois, { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = veja primeiro o aviso sobre o local, uma data ou um relógio, e corrija o que estiver errado
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (continuará indicativo sem um sensor de irradiância voltado para o sol)
 # Headers of the tables of runs: there is little room.
 check-run = série
 check-date = data

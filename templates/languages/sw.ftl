@@ -168,7 +168,7 @@ fact-sure = Uhakika
 fact-parts = Vifaa ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-parts-assumed = Vifaa, baadhi vikiwa vimekisiwa, ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
-fact-drawn-unsettled = Uchotaji wa Monte Carlo ulisimama kabla haujatulia.
+fact-drawn-unsettled = Uhakiki wa Monte Carlo ulisimama kabla haujatulia: ± si ndogo kuliko ya bajeti na inabaki halali, hakuna la kufanya.
 
 ## Page one: the rating in plain words
 
@@ -289,6 +289,8 @@ finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa;
 # plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-gain-estimated = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa, kupita kiasi ambacho kadirio la mnururisho linaweza kukosea (± { $percent } %); cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
 finding-gain-beyond = joto lililopatikana katika { counted-used } ni zaidi ya lile ambalo mnururisho unaeleza; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-gain-beyond-remedy = kagua uzito wa maji, eneo la kupokea mwanga na vizio, na upime mnururisho kwa kihisi kinacholielekea jua
@@ -772,6 +774,8 @@ tested-irradiance-normal = mnururisho, pembemraba na miale
 tested-irradiance-horizontal = mnururisho, bapa la mlalo
 tested-irradiance-plane-assumed = mnururisho, bapa halikutajwa, limechukuliwa kuwa pembemraba na miale
 instrument-not-measured = haikupimwa
+# Beside an uncertainty that may be stated or not.
+instrument-not-described = bila kuelezwa
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
 instrument-with-id = { $description } ({ $id })
@@ -878,6 +882,7 @@ budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo b
 budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
 budget-note-resolution = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo.
 budget-note-resolution-most = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajo chenye hatua ndogo zaidi kingekipunguza.
+budget-note-resolution-beyond = Upambanuzi wa kipimajoto pekee ungeleta mtawanyiko wa { $step } W kwa kipindi, na wakati wa kusoma { $moment } W: kwa pamoja zaidi ya { $scatter } W zilizoonekana. Kwa hiyo kipimajoto kilisomwa kwa hatua ndogo kuliko zilizotajwa au kukisiwa, au ukadirishaji wake ulitokea kuwa sawasawa. Kutaja hatua ambayo kilisomwa (resolution_k) kunaweza kupunguza utovu wa uhakika.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -1046,7 +1051,7 @@ balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na kati
 # { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
-cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
+cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wowote wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
 
 ## What it means for cooking
 
@@ -1555,28 +1560,33 @@ ranking-per-cost = W kwa kizio cha gharama
 ranking-from-first = pungufu ya Na. 1, W
 ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
-ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana.
-ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
+# What a pair that is shown to differ holds for; with several pairs for all of them.
+pairs-together = { $pairs ->
+    [one] 95 %
+   *[other] 95 % kwa jozi zote { $pairs } kwa pamoja, Holm
+}
+ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana.
+ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
 # The same where letters stand in place of bars: on a web page and a terminal.
-ranking-note-letters = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana.
-ranking-note-letters-dash = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana, isipokuwa moja ina kistari.
-ranking-note-all-apart = Zote zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-letters = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa ({ pairs-together }); mbili zisizoshiriki herufi yoyote hutofautiana.
+ranking-note-letters-dash = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa ({ pairs-together }); mbili zisizoshiriki herufi yoyote hutofautiana, isipokuwa moja ina kistari.
+ranking-note-all-apart = Zote zinaweza kutofautishwa ({ pairs-together }).
 # Where some have a dash in place of letters.
-ranking-note-rest-apart = Zote zisizo na kistari zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-rest-apart = Zote zisizo na kistari zinaweza kutofautishwa ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni ambazo kila moja haiwezi kutofautishwa nazo (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni ambazo kila moja haiwezi kutofautishwa nazo ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Mbili zisizoweza kulinganishwa huhesabiwa kuwa hazitofautishwi.
 ranking-note-one-day = Mbili ambazo hazikujaribiwa kwa siku kadhaa kila moja huhesabiwa kuwa hazitofautishwi, hata zikitofautiana kiasi gani.
 ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held-letters = Kistari mahali pa herufi: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
-ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
-ranking-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
+ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
+ranking-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
 # On a terminal, which has no bold type.
-terminal-note-differences = Tofauti pamoja na masafa yake ya 95 %. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
-terminal-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
+terminal-note-differences = Tofauti pamoja na masafa yake ya 95 %. Alama ya kuuliza mbele yake: haijaonyeshwa ({ pairs-together }).
+terminal-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Alama ya kuuliza mbele yake: haijaonyeshwa ({ pairs-together }).
 ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
 ranking-note-data = Kila jozi imo katika faili ya data.
 page-ranking-continued = inaendelea
@@ -1688,8 +1698,8 @@ matrix-title = Tofauti: safumlalo kutoa safuwima, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = haiwezi kusemwa
-matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
-matrix-note-one-day = Ps(50), pamoja na masafa, ya 95 % isipokuwa yenye †. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
+matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
+matrix-note-one-day = Ps(50), pamoja na masafa, ya 95 % isipokuwa yenye †. Herufi nzito: tofauti imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
 # † stands before it.
 matrix-note-of-one-day = Hazikujaribiwa kwa siku kadhaa kila moja: masafa si ya 95 %, na hakuna tofauti iliyoonyeshwa.
 # A star stands before it.
@@ -2138,13 +2148,15 @@ headline-nothing-drawn = Hakuna kilichoweza kuchorwa: kasoro zilizotajwa zinasem
 summary-title = Namba zote kwa mtazamo mmoja
 # Headers of a table of four columns.
 page-summary-figure = namba
-page-summary-value = thamani ± nusu ya upana (95 %)
+page-summary-value = thamani ± nusu ya upana
 page-summary-good-for = hufaa kwa
 page-summary-not-with = usilinganishe na
 summary-one-day = (siku moja)
 summary-indicative = (elekezi)
 summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
-summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±.
+# The same where figures of one day are among them; the next message follows it.
+summary-note-some = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “siku moja”: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
+summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±, kwa hiyo si ya 95 %.
 summary-note-indicative = Palipoandikwa “elekezi”, masharti yake hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
 figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kiwango kilekile
@@ -2446,10 +2458,10 @@ check-so-far = hadi sasa
 check-aim = lengo
 check-name = kampeni
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
-check-no-number = hakuna namba: { $used } kati ya { counted-intervals } vinaweza kutumika
-# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
+# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
 check-so-far-balance = { $none }; mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
-check-none-used = hakuna namba: { $intervals ->
+check-none-used = hakuna tathmini: { $intervals ->
     [0] hakuna kipindi
     [one] kipindi pekee kilichopo hakiwezi kutumika
    *[other] hakuna kipindi kati ya vipindi { $intervals } kinachoweza kutumika
@@ -2461,6 +2473,8 @@ check-next-report = andika ripoti: { $command }
 check-next-then = { $remedy }; kisha { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = kwanza angalia maelezo kuhusu mahali, tarehe au saa, na urekebishe kilicho na kosa
+# { $next }: what to do; irradiance is estimated, which more of the same does not mend.
+check-next-still = { $next } (bado itakuwa elekezi bila kihisi cha mnururisho kinachoelekea jua)
 # Headers of the tables of runs: there is little room.
 check-run = duru
 check-date = tarehe

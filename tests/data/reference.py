@@ -583,8 +583,10 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
     colder = sorted(suns, key=lambda i: i["temperature_difference_k"])
     colder = colder[: (len(colder) + 1) // 2]
     shares = [i["cooking_power_w"] / (area_m2 * i["irradiance_mean_w_m2"]) for i in colder]
-    beyond_sunlight = bool(shares) and sum(shares) / len(shares) > 1
-    faced_the_sun = plane == "normal" and not estimated
+    # An estimate may be off by k = 2 of the clear-sky model's 10 %; the samples have no other.
+    most = 1.2 if estimated else 1
+    beyond_sunlight = bool(shares) and sum(shares) / len(shares) > most
+    faced_the_sun = plane == "normal" or estimated
     if any("excluded-by-tester" in i["reasons"] for i in intervals):
         found.add("excluded-by-tester")
 

@@ -19,6 +19,7 @@ use crate::message;
 use crate::procedure::finding::{Level, level_of};
 use crate::procedure::limit::{SLACK, percent};
 use crate::procedure::run::Run;
+use crate::procedure::sources::{common_errors, irradiance_fraction};
 use crate::procedure::tested::Tested;
 use crate::stats::line::Line;
 use crate::units::told_below;
@@ -265,7 +266,7 @@ fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Fi
             message!("finding-wind-not-measured-remedy"),
         ));
     }
-    let by_eye = without(|run| run.readings.wind_m_s.is_some() && run.estimates_wind);
+    let by_eye = without(|run| run.estimates_wind);
     if !by_eye.is_empty() {
         findings.push(S580Finding::indicative(
             FindingCode::WindEstimated,
@@ -305,10 +306,53 @@ fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Fi
     findings
 }
 
+/// How many times its standard uncertainty an estimate of irradiance may be off.
+///
+/// # Source
+/// JCGM 100:2008, G.6.6: k = 2 for about 95 %.
+const ESTIMATE_COVERAGE: f64 = 2.0;
+
+/// How much more than all sunlight a cooker may seem to take up.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Allowance {
+    /// Nothing: the sensor faced the sun.
+    Measured,
+    /// This fraction, by which an estimate in the plane normal to the beam may be off.
+    Estimated(f64),
+    /// Any: irradiance is in another plane, or nobody states in which.
+    Open,
+}
+
+impl Allowance {
+    fn of(tested: &Tested) -> Self {
+        let campaign = &tested.campaign;
+        let plane = campaign.instruments.irradiance_plane;
+        // A sensor that lies flat is turned to the sun where irradiance is estimated.
+        match campaign.instruments.irradiance_estimate {
+            None if plane == Some(Plane::Normal) => Allowance::Measured,
+            None => Allowance::Open,
+            Some(_) => {
+                let errors = common_errors(&campaign.instruments, &campaign.name);
+                Allowance::Estimated(ESTIMATE_COVERAGE * irradiance_fraction(&errors))
+            }
+        }
+    }
+
+    /// Whether a share of the sunlight is more than can be.
+    fn is_exceeded_by(self, share: f64) -> bool {
+        match self {
+            Allowance::Measured => share > 1.0,
+            Allowance::Estimated(off) => share > 1.0 + off,
+            Allowance::Open => false,
+        }
+    }
+}
+
 /// More power than the sunlight that the irradiance accounts for. It is impossible where the
 /// sensor faced the sun and the colder half of the used intervals, which lose least, gained more
-/// on average, so that one reading is not to blame. Else something is amiss that may lie in the
-/// irradiance.
+/// on average, so that one reading is not to blame; and where irradiance in that plane is
+/// estimated and they gained more than the estimate may be off. Else something is amiss that may
+/// lie in the irradiance.
 fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> {
     let area_m2 = tested.campaign.cooker.intercept_area_m2;
     let intercepted_w = |interval: &Measured| Some(area_m2 * interval.irradiance?.mean);
@@ -329,25 +373,28 @@ fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> 
         fixed(first.cooking_power_w, 0),
         fixed(intercepted_w(first)?, 0),
     );
-    let instruments = &tested.campaign.instruments;
-    let faced_the_sun = instruments.irradiance_plane == Some(Plane::Normal)
-        && instruments.irradiance_estimate.is_none();
     let share = share_of_colder_half(used, |interval| {
         Some(interval.cooking_power_w / intercepted_w(interval)?)
     })?;
-    let is_impossible = faced_the_sun && share > 1.0;
-    let said = if is_impossible {
-        message!("finding-impossible-gain")
-    } else {
-        message!("finding-gain-beyond")
+    let allowance = Allowance::of(tested);
+    let is_impossible = allowance.is_exceeded_by(share);
+    let said = match allowance {
+        Allowance::Estimated(off) if is_impossible => {
+            message!(
+                "finding-impossible-gain-estimated",
+                percent = fixed(100.0 * off, 0)
+            )
+        }
+        _ if is_impossible => message!("finding-impossible-gain"),
+        _ => message!("finding-gain-beyond"),
     };
     let level = if is_impossible {
         Level::NotValid
     } else {
         Level::Indicative
     };
-    // Whoever measured facing the sun is not told to.
-    let remedy = if faced_the_sun {
+    // Whoever measured facing the sun is not told to, nor whom a sensor would not have helped.
+    let remedy = if is_impossible || allowance == Allowance::Measured {
         message!("finding-impossible-gain-remedy")
     } else {
         message!("finding-gain-beyond-remedy")

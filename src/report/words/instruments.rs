@@ -92,6 +92,8 @@ fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> De
         uncertainty: match (instrument.uncertainty, instrument.class) {
             (Some(uncertainty), _) => spoken_uncertainty(uncertainty),
             (None, Some(class)) => message!("instrument-by-class", basis = class.basis()).into(),
+            // Nobody asks how sure an instrument is that was not there.
+            (None, None) if !is_measured => "–".into(),
             (None, None) => not_stated(),
         },
     }
@@ -196,6 +198,12 @@ fn by_eye() -> Phrase {
     .into()
 }
 
+/// Of an instrument; its uncertainty beside it may be stated all the same.
+fn not_described() -> Phrase {
+    message!("instrument-not-described").into()
+}
+
+/// What the instrument is: the tester's words, else its class.
 fn name_instrument(instrument: &Instrument) -> Phrase {
     match (&instrument.description, &instrument.id) {
         (Some(description), Some(id)) => {
@@ -204,6 +212,6 @@ fn name_instrument(instrument: &Instrument) -> Phrase {
         (Some(only), None) | (None, Some(only)) => only.into(),
         (None, None) => instrument
             .class
-            .map_or_else(not_stated, |class| class.name().into()),
+            .map_or_else(not_described, |class| class.name().into()),
     }
 }

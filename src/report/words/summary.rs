@@ -32,17 +32,19 @@ pub struct SummaryRow {
 /// Some figures in a table; `None` without any.
 pub fn summary(assessment: &Assessment, stated: &[Stated], words: &Words) -> Option<SummaryPart> {
     let rows: Vec<SummaryRow> = stated.iter().map(|stated| row(stated, words)).collect();
+    let is_some_of_one_day = stated.iter().any(|one| one.is_of_one_day);
     let marks = [
-        stated
-            .iter()
-            .any(|one| one.is_of_one_day)
-            .then(|| message!("summary-note-one-day")),
+        is_some_of_one_day.then(|| message!("summary-note-one-day")),
         stated
             .iter()
             .any(|one| one.is_indicative)
             .then(|| message!("summary-note-indicative")),
     ];
-    let notes = std::iter::once(message!("summary-note")).chain(marks.into_iter().flatten());
+    let note = match is_some_of_one_day {
+        true => message!("summary-note-some"),
+        false => message!("summary-note"),
+    };
+    let notes = std::iter::once(note).chain(marks.into_iter().flatten());
     let notes: Vec<String> = notes.map(|note| words.say(note)).collect();
     (!rows.is_empty()).then(|| SummaryPart {
         title: words.say(message!("summary-title")),

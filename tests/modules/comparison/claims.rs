@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use simmerline::comparison::{Comparison, compare};
-use simmerline::language::Words;
+use simmerline::language::{LANGUAGES, Message, UnitSystem, Words};
 use simmerline::procedure::Assessment;
 use simmerline::report::Edition;
 use simmerline::report::comparison::words::ranking::Extra;
@@ -449,5 +449,32 @@ fn a_group_holds_pairs_that_are_undecided_or_of_one_day_and_says_so() {
         );
         assert!(!notes.contains("several days"), "{notes}");
         assert!(notes.contains("differ, unless one has a dash"), "{notes}");
+    }
+}
+
+#[test]
+fn a_single_pair_is_not_called_all_pairs_together() {
+    let notes = [
+        "ranking-note-brackets",
+        "ranking-note-letters",
+        "ranking-note-all-apart",
+        "ranking-note-alike",
+        "ranking-note-differences",
+        "ranking-note-differences-one-day",
+        "terminal-note-differences",
+        "terminal-note-differences-one-day",
+        "matrix-note",
+        "matrix-note-one-day",
+    ];
+    for language in LANGUAGES {
+        let words = Words::new(language, UnitSystem::Si);
+        for note in notes {
+            let said = |pairs: usize| words.say(Message::new(note).with("pairs", pairs));
+            let (of_one, of_three) = (said(1), said(3));
+            assert!(of_one.contains("95"), "{of_one}");
+            assert!(!of_one.contains("Holm"), "{of_one}");
+            assert!(of_three.contains("3"), "{of_three}");
+            assert!(of_three.contains("Holm"), "{of_three}");
+        }
     }
 }

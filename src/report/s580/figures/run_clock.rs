@@ -111,12 +111,16 @@ pub fn draw_clock(
             at: (across_pt, bottom_pt + BELOW_AXIS_PT),
             side,
         };
-        // A long name at the right edge ends where the figure does.
-        let spots = [
-            spot(across_pt, HPos::Center),
-            spot(labels.width_pt(), HPos::Right),
-        ];
-        labels.write(area, &label, &spots)?;
+        let half_pt = width_pt(&tick.name, TEXT_PT) / 2.0;
+        let width_pt = labels.width_pt();
+        let beside = if across_pt + half_pt > width_pt {
+            // A long name at the right edge ends where the figure does.
+            spot(width_pt, HPos::Right)
+        } else {
+            // One at the left edge, where a number of the panel is in its way, begins at its tick.
+            spot(across_pt, HPos::Left)
+        };
+        labels.write(area, &label, &[spot(across_pt, HPos::Center), beside])?;
     }
     Ok(())
 }

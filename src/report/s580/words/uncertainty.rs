@@ -10,11 +10,10 @@ use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::limiting::Limiting;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
-use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C};
+use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C, irradiance_fraction};
 use crate::procedure::uncertainty::apart::Apart;
 use crate::procedure::uncertainty::trials::MonteCarlo;
 use crate::units::decimals_for;
-use simmerline_math::squared;
 
 /// The second half of section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -172,10 +171,7 @@ fn reason(uncertainty: &RatingUncertainty, apart: Apart) -> Message {
 
 /// Standard uncertainty of irradiance, percent.
 fn irradiance_percent(uncertainty: &RatingUncertainty) -> f64 {
-    let errors = uncertainty.of_line.fitted.common();
-    let of_sun = errors.filter(|error| error.source.is_irradiance());
-    let squares: f64 = of_sun.map(|error| squared(error.standard.size())).sum();
-    100.0 * squares.sqrt()
+    100.0 * irradiance_fraction(uncertainty.of_line.fitted.common())
 }
 
 /// `80 000`.
@@ -275,14 +271,18 @@ fn sources(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
 fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
     let noise = &uncertainty.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
+    let scatter_w = uncertainty.of_line.line.residual_sd;
     let is_most = uncertainty.most_limiting().map(|most| most.what) == Some(Limiting::Step);
-    let said = if is_most {
+    let said = if noise.of_interval_w() > scatter_w {
+        // A part is not larger than the whole.
+        message!("budget-note-resolution-beyond")
+    } else if is_most {
         message!("budget-note-resolution-most")
     } else {
         message!("budget-note-resolution")
     };
     Some(
-        said.with("scatter", fixed(uncertainty.of_line.line.residual_sd, 1))
+        said.with("scatter", fixed(scatter_w, 1))
             .with("step", fixed(resolution_w, 1))
             .with("moment", fixed(noise.clock_w, 1)),
     )

@@ -10,6 +10,8 @@ use simmerline::report::s580::figures::drawn::draw_figures;
 use simmerline::report::s580::figures::power_line::{TALL_PT, draw_power_line};
 use simmerline::report::s580::figures::residuals::draw_residuals;
 
+use crate::kit::campaign::Invented;
+use crate::kit::rate::rate;
 use crate::report::campaigns::*;
 use crate::report::pdf::{pages, squeezed};
 
@@ -123,6 +125,53 @@ fn no_label_of_a_run_leaves_its_figure_or_touches_another_in_any_language() {
                                 && other.top < label.bottom;
                             assert!(!touches, "{place}: {label:?} and {other:?}");
                         }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A run that is read by hand every ten minutes, from one tick of its clock to another.
+fn read_by_hand() -> Assessment {
+    let rows = (0..12).map(|step| {
+        let (minutes, water_c) = (11 * 60 + 30 + 10 * step, 20.0 + 6.0 * f64::from(step));
+        let clock = format!("{:02}:{:02}", minutes / 60, minutes % 60);
+        format!("2026-10-04 {clock},{water_c:.1},24.0,900\n")
+    });
+    let log = format!(
+        "time,water (°C),air (°C),irradiance (W/m²)\n{}",
+        rows.collect::<String>()
+    );
+    rate(
+        &Invented::default().text(&["notes.csv"]),
+        &[("notes.csv", &log)],
+    )
+    .unwrap()
+}
+
+#[test]
+fn the_times_below_a_run_follow_each_other_and_stand_at_their_ticks() {
+    let by_hand = ("read by hand".to_owned(), read_by_hand());
+    for units in [UnitSystem::Si, UnitSystem::Us] {
+        let words = Words::new(LANGUAGES[0], units);
+        for (name, assessment) in samples_with_water().into_iter().chain([by_hand.clone()]) {
+            for canvas in [Canvas::page(&words), Canvas::phone(&words)] {
+                for svg in runs_drawn(&assessment, &canvas) {
+                    let (_, _, written) = written(&svg);
+                    let mut times: Vec<Written> = written
+                        .into_iter()
+                        .filter(|label| {
+                            let clock = label.words.split_once(':');
+                            clock.is_some_and(|(hour, _)| hour.parse::<u8>().is_ok())
+                        })
+                        .collect();
+                    times.sort_by(|one, other| one.left.total_cmp(&other.left));
+                    let clocks: Vec<&str> = times.iter().map(|time| &*time.words).collect();
+                    assert!(clocks.is_sorted(), "{name}: {clocks:?}");
+                    if name == by_hand.0 && canvas.width_pt > 400.0 {
+                        assert_eq!(clocks.first(), Some(&"11:30"), "{clocks:?}");
+                        assert_eq!(clocks.last(), Some(&"13:20"), "{clocks:?}");
                     }
                 }
             }

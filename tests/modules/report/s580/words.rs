@@ -2,10 +2,14 @@
 
 use serde_json::Value;
 use simmerline::language::Words;
+use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
 use simmerline::report::s580::words::tracks::tracks;
+use simmerline::report::words::summary::SummaryRow;
 use simmerline::report::words::{Report, build};
 
+use crate::kit::campaign::Invented;
+use crate::kit::rate::rate;
 use crate::report::campaigns::*;
 
 #[test]
@@ -135,4 +139,101 @@ fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
             all.filter(|found| !assessment.s580.is_not_valid() || found.level == Level::NotValid);
         assert_eq!(report.headline.findings.len(), told.count(), "{name}");
     }
+}
+
+/// A run read every ten minutes, of which every row ends alike.
+fn read_by_hand(instruments: &str, header: &str, row: &str) -> Assessment {
+    let rows = (0..10).map(|step| {
+        let clock = format!("{}:{:02}", 11 + step / 6, 10 * (step % 6));
+        format!(
+            "2026-04-01 {clock},{:.1},{row}\n",
+            40.0 + 5.0 * f64::from(step)
+        )
+    });
+    let log = format!("{header}\n{}", rows.collect::<String>());
+    let campaign = Invented {
+        instruments,
+        ..Invented::default()
+    };
+    rate(&campaign.text(&["notes.csv"]), &[("notes.csv", &log)]).unwrap()
+}
+
+/// What the table of instruments says, row after row.
+fn instrument_table(instruments: &str, header: &str, row: &str) -> Vec<[String; 3]> {
+    let assessment = read_by_hand(instruments, header, row);
+    let rows = build(&assessment, &edition()).tested.instruments;
+    rows.into_iter()
+        .map(|row| [row.quantity, row.instrument, row.uncertainty])
+        .collect()
+}
+
+#[test]
+fn wind_that_nobody_wrote_down_was_not_estimated_by_eye() {
+    let header = "time,water (°C),air (°C),irradiance (W/m²),wind (Bft)";
+    let wind = |row: &str| {
+        let table = instrument_table("", header, row);
+        table
+            .into_iter()
+            .find(|row| row[0] == "Wind speed")
+            .unwrap()
+    };
+    assert_eq!(wind("25.0,900,")[1..], ["not measured", "–"]);
+    assert_eq!(wind("25.0,900,1")[1], "by eye, Beaufort scale (WMO-No. 8)");
+}
+
+#[test]
+fn an_instrument_of_which_only_the_uncertainty_is_stated_is_not_described() {
+    let instruments = "[instruments.irradiance]\nplane = \"normal\"\n\
+        [instruments.water_temperature]\nuncertainty_k = 5.8\n";
+    let header = "time,water (°C),air (°C),irradiance (W/m²)";
+    let table = instrument_table(instruments, header, "25.0,900");
+    assert_eq!(table[0], ["Water temperature", "not described", "5.8 K"]);
+    assert_eq!(
+        table[1],
+        ["Ambient temperature", "not described", "not stated"]
+    );
+}
+
+#[test]
+fn resolution_that_explains_more_than_the_scatter_is_no_part_of_it() {
+    // The water rises by 5 K in every interval, so that nothing scatters.
+    let of_step = |resolution: &str| {
+        let instruments = format!("[instruments.water_temperature]\n{resolution}\n");
+        let header = "time,water (°C),air (°C),irradiance (W/m²)";
+        let assessment = read_by_hand(&instruments, header, "25.0,900");
+        strings(&build(&assessment, &edition())).join("\n")
+    };
+    let said = of_step("resolution_k = 5.0");
+    assert!(said.contains("more than the 0.0 W seen"), "{said}");
+    assert!(!said.contains("both are part of it"), "{said}");
+}
+
+#[test]
+fn resolution_is_a_part_of_the_scatter_that_is_larger() {
+    let said = strings(&build(&sample("kitchen-thermometer"), &edition())).join("\n");
+    assert!(said.contains("both are part of it"), "{said}");
+    assert!(!said.contains("W seen"), "{said}");
+}
+
+#[test]
+fn no_figure_of_one_day_is_called_one_for_95_percent() {
+    let header = "time,water (°C),air (°C),irradiance (W/m²)";
+    let one_day = ("one day".to_owned(), read_by_hand("", header, "25.0,900"));
+    let mut of_one_day = 0;
+    for (name, assessment) in samples().into_iter().chain([one_day]) {
+        let report = build(&assessment, &edition());
+        assert!(!report.setting.words["summary-value"].contains("95"));
+        let Some(summary) = report.summary else {
+            assert!(assessment.s580.is_not_valid(), "{name}");
+            continue;
+        };
+        let is_of_one_day = |row: &SummaryRow| row.value.contains("one day");
+        let has_one_day = summary.rows.iter().any(is_of_one_day);
+        let said = summary
+            .note
+            .contains("95 %, unless \"one day\" stands beside it:");
+        assert_eq!(said, has_one_day, "{name}: {}", summary.note);
+        of_one_day += usize::from(has_one_day);
+    }
+    assert!(of_one_day > 0);
 }
