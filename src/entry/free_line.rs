@@ -389,19 +389,8 @@ fn read_clause(
         }
         words[at].made = Made::Taken;
         let unit = unit.flatten();
-        let is_speed = |word: &Word<'_>| {
-            let speed = Unit::parse(&word.plain, &[Kind::Speed]);
-            speed.is_some_and(|unit| !unit.is_estimate())
-        };
-        let is_wind = named.is_some_and(|(reading, _)| reading == Reading::Wind);
-        if is_wind && words.get(after).is_some_and(is_speed) {
-            return Err(Refusal::new(
-                format!(
-                    "found \"{digits} {}\", expected the wind as a Beaufort number",
-                    words[after].text
-                ),
-                "write the number of what you saw, 0 to 8, or put the speed in words",
-            ));
+        if named.is_some_and(|(reading, _)| reading == Reading::Wind) {
+            refuse_speed(&digits, words.get(after))?;
         }
         match named {
             None => bare.push(Some((digits, unit))),
@@ -422,6 +411,24 @@ fn read_clause(
         }
     }
     Ok(())
+}
+
+/// The wind of notes is a number of the Beaufort scale.
+fn refuse_speed(digits: &str, behind: Option<&Word<'_>>) -> Result<(), Refusal> {
+    let is_speed = |word: &&Word<'_>| {
+        let speed = Unit::parse(&word.plain, &[Kind::Speed]);
+        speed.is_some_and(|unit| !unit.is_estimate())
+    };
+    match behind.filter(is_speed) {
+        None => Ok(()),
+        Some(unit) => Err(Refusal::new(
+            format!(
+                "found \"{digits} {}\", expected the wind as a Beaufort number",
+                unit.text
+            ),
+            "write the number of what you saw, 0 to 8, or put the speed in words",
+        )),
+    }
 }
 
 fn not_placed(words: &[Word<'_>], at: usize) -> Refusal {

@@ -382,7 +382,7 @@ air 24C (shade)
 sunny all day
 at 10:20 am: 31.5°C
 10h30 - moved it 5°, 36, no clouds
-1040 water 41 air 24.5; calm
+10:40 water 41 air 24.5; calm
 11 a.m. 49 °C, 24 outside
 black pot, lid on
 12:50 70 hazy, wind 2

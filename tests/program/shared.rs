@@ -160,7 +160,11 @@ fn what_verify_takes_out_is_reported_again_byte_for_byte() {
     let names = elsewhere.names("mallee");
     assert!(names.contains(&"shared-2.toml".to_owned()), "{names:?}");
     issue(&elsewhere, &["report", "mallee"]);
-    let [again, first] = [&elsewhere, &bench].map(|bench| bench.files("reports"));
+    // What outputs were made of says where the campaign lay.
+    let is_made = |(name, _): &(String, Vec<u8>)| name.ends_with(".made.json");
+    let [mut again, mut first] = [&elsewhere, &bench].map(|bench| bench.files("reports"));
+    again.retain(|file| !is_made(file));
+    first.retain(|file| !is_made(file));
     let bytes = |files: Vec<(String, Vec<u8>)>| files.into_iter().map(|(_, bytes)| bytes);
     assert!(bytes(again).eq(bytes(first)));
 }
