@@ -198,9 +198,9 @@ or notes as people write them, each with its time first, as in
   air 75F
   10:20 165F sunny
   10:35 moved it, 190
-It says what it took each of them for, and saves all or nothing. A unit behind a number holds for \
-the notes; 1:00 after 12:50 is an hour of the afternoon; a line without a time gives the air or the \
-sky of all lines. The file can be given again after an interruption, and with --again after it was \
+It says what it took such lines for, and saves all or nothing. A unit behind a reading holds for \
+all of its kind; 1:00 after 12:50 is an hour of the afternoon; a line without a time gives the air of \
+all lines, or the sky of those below it. The file can be given again after an interruption, and with --again after it was \
 corrected.
 
 With --kind dry the vessel's temperature stands in the place of the water's, as in

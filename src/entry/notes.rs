@@ -25,13 +25,14 @@ const AFTER_DRY: [&str; 6] = ["", ",", "(", ":", " in ", " test"];
 /// Water gets no hotter than this much above its boiling point, however it was read, K.
 const ABOVE_WATER_K: f64 = 5.0;
 /// Forms of a date that stands in a line of its own.
-const DATES: [&str; 6] = [
+const DATES: [&str; 7] = [
     "%Y-%m-%d",
     "%B %d, %Y",
     "%B %d %Y",
     "%d %B %Y",
     "%b %d, %Y",
     "%d %b %Y",
+    "%b %d %Y",
 ];
 /// Words that may stand beside the sky or the air in a line that is of all the others.
 const FILLERS: [&str; 20] = [

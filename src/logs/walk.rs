@@ -371,7 +371,7 @@ impl Walker<'_> {
         if !has_readings && self.problems.is_empty() {
             let empty = || {
                 Problem::at(self.reading.path, "has a header and no readings").hint(
-                    "write the readings below the header, or copy the log from the logger again",
+                    "write the readings below the header, or copy the log from the logger again; what is on paper or in notes is taken by simmerline enter",
                 )
             };
             self.problems
