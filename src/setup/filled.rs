@@ -83,6 +83,7 @@ fn entries(answers: &Answers) -> Vec<Entry> {
     }
     if answers.units == Some(UnitSystem::Us) {
         add("report", "units", text("units", "us"));
+        add("report", "paper", text("paper", "us-letter"));
     }
     if let Some(cooker) = answers.cooker {
         add("cooker", "type", text("type", cooker.word()));
@@ -271,6 +272,7 @@ mod tests {
         assert_eq!(read["site"]["longitude_deg"].as_float(), Some(-106.65));
         assert_eq!(read["site"]["elevation_ft"].as_integer(), Some(5312));
         assert_eq!(read["load"]["water"].as_str(), Some("8 lb 9 oz"));
+        assert_eq!(read["report"]["paper"].as_str(), Some("us-letter"));
         assert_eq!(
             read["instruments"]["irradiance"]["estimate"].as_str(),
             Some("clear-sky")
