@@ -11,7 +11,7 @@ use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
 use crate::procedure::notice::Notice;
 use crate::procedure::s580::finding::FindingCode;
-use crate::report::procedure_part::spoken;
+use crate::report::heat_balance::words::power_of;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 
 /// The verdict on a campaign.
@@ -153,7 +153,7 @@ fn so_far(assessment: &Assessment) -> Option<Message> {
         Some(balance) => message!(
             "check-so-far-balance",
             none = said,
-            value = spoken(&balance.power_700_50_w, 1.0)
+            power = power_of(balance)
         ),
     })
 }

@@ -123,8 +123,8 @@ headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomi
 headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
 headline-not-valid = By these readings the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
-# { $value }: "55 ± 12".
-headline-no-rating-balance = The heat balance gives { $value } W at 700 W/m² and 50 K, which is indicative and no rating (section { $section }).
+# { $power }: "55 ± 12 W (one day)".
+headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K, which is indicative and no rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
 headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -2379,8 +2379,8 @@ check-aim = aim
 check-name = campaign
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no rating: { $used } of { counted-intervals } can be used
-# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
-check-so-far-balance = { $none }; the heat balance gives { $value } W at 700 W/m² and 50 K, which is indicative and no rating
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+check-so-far-balance = { $none }; the heat balance gives { $power } at 700 W/m² and 50 K, which is indicative and no rating
 check-none-used = no rating: { $intervals ->
     [0] there is no interval
     [one] the only interval cannot be used

@@ -117,8 +117,8 @@ headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias ab
 headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
 headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
 headline-not-valid = Según estas lecturas, el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
-# { $value }: "55 ± 12".
-headline-no-rating-balance = El balance térmico da { $value } W a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma (sección { $section }).
+# { $power }: "55 ± 12 W (one day)".
+headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
 headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -2426,8 +2426,8 @@ check-aim = objetivo
 check-name = campaña
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
-# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
-check-so-far-balance = { $none }; el balance térmico da { $value } W a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+check-so-far-balance = { $none }; el balance térmico da { $power } a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma
 check-none-used = sin resultado: { $intervals ->
     [0] no hay ningún intervalo
     [one] el único intervalo no se puede usar

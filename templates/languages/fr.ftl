@@ -129,8 +129,8 @@ headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les �
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
 headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
 headline-not-valid = D’après ces lectures, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
-# { $value }: "55 ± 12".
-headline-no-rating-balance = Le bilan thermique donne { $value } W à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme (section { $section }).
+# { $power }: "55 ± 12 W (one day)".
+headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -2453,8 +2453,8 @@ check-aim = but
 check-name = campagne
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
-# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
-check-so-far-balance = { $none } ; le bilan thermique donne { $value } W à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+check-so-far-balance = { $none } ; le bilan thermique donne { $power } à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme
 check-none-used = sans résultat : { $intervals ->
     [0] il n’y a aucun intervalle
     [one] le seul intervalle ne peut pas être retenu

@@ -120,8 +120,8 @@ headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências a
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
 headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
 headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
-# { $value }: "55 ± 12".
-headline-no-rating-balance = O balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma (seção { $section }).
+# { $power }: "55 ± 12 W (one day)".
+headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
 headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -2420,8 +2420,8 @@ check-aim = meta
 check-name = campanha
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
-# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
-check-so-far-balance = { $none }; o balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+check-so-far-balance = { $none }; o balanço térmico dá { $power } a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
 check-none-used = sem resultado: { $intervals ->
     [0] não há nenhum intervalo
     [one] o único intervalo não pode ser usado

@@ -116,8 +116,8 @@ headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa ch
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
 headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
-# { $value }: "55 ± 12".
-headline-no-rating-balance = Mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango (sehemu ya { $section }).
+# { $power }: "55 ± 12 W (one day)".
+headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -2459,8 +2459,8 @@ check-aim = lengo
 check-name = kampeni
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
-# { $none }: "no rating: there is no interval"; { $value }: "55 ± 12".
-check-so-far-balance = { $none }; mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+check-so-far-balance = { $none }; mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
 check-none-used = hakuna tathmini: { $intervals ->
     [0] hakuna kipindi
     [one] kipindi pekee kilichopo hakiwezi kutumika

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Words, fixed, range};
+use crate::language::{Message, Phrase, Words, fixed, joined, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::heat_balance::HeatBalance;
@@ -10,6 +10,7 @@ use crate::procedure::heat_balance::fit::is_sound;
 use crate::procedure::uncertainty::Figure;
 use crate::report::heat_balance::acceptance_words;
 use crate::report::heat_balance::figures::power_per_irradiance::{FILE, view};
+use crate::report::procedure_part;
 use crate::report::rows::{self, FindingText, Row};
 use crate::stats::line::Bounds;
 use crate::units::decimals_for;
@@ -111,6 +112,17 @@ fn rows(found: &HeatBalance, words: &Words) -> Vec<Row> {
         Row::said(words, message!("balance-power"), power),
         Row::said(words, message!("balance-ratio"), ratio),
     ]
+}
+
+/// Its power at 700 W/m² and 50 K, `55 ± 12 W`, marked where all of it is of one day.
+pub fn power_of(found: &HeatBalance) -> Phrase {
+    let power = &found.power_700_50_w;
+    let value = procedure_part::spoken(power, 1.0);
+    let said = message!("balance-power-text", value = value);
+    match found.is_of_one_day() {
+        true => joined([said, message!("summary-one-day")], " "),
+        false => said.into(),
+    }
 }
 
 /// `0.331 ± 0.022`, without its unit.

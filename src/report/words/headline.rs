@@ -12,7 +12,7 @@ use crate::procedure::s580::finding::{FindingCode, S580Finding};
 use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rated;
-use crate::report::procedure_part::spoken;
+use crate::report::heat_balance::words::power_of;
 use crate::report::rows::{Figure, FindingText, Row};
 use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINE, POWER_LINE_LOW};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
@@ -117,7 +117,7 @@ fn no_rating_but(assessment: &Assessment, sections: &Sections) -> Option<Message
     let balance = assessment.heat_balance.as_ref()?;
     Some(message!(
         "headline-no-rating-balance",
-        value = spoken(&balance.power_700_50_w, 1.0),
+        power = power_of(balance),
         section = sections.number(Section::HeatBalance)
     ))
 }
