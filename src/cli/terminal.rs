@@ -290,19 +290,37 @@ fn plain(text: &clap::builder::StyledStr) -> clap::builder::StyledStr {
     shown(&text.to_string()).into_owned().into()
 }
 
-/// A path as it can be typed in a command.
+/// A path as it can be typed in a command: in quotes where a shell would take it apart.
 pub fn quoted(path: &Path) -> String {
     let name = path.display().to_string();
-    if name.contains(char::is_whitespace) {
-        format!("\"{name}\"")
-    } else {
-        name
+    let is_special = |c: char| c.is_whitespace() || "\"'$`!*?[](){}<>|&;#~".contains(c);
+    match name.contains(is_special) {
+        false => name,
+        // What a shell looks into within double quotes.
+        true if name.contains(['"', '$', '`', '!', '\\']) => {
+            format!("'{}'", name.replace('\'', "'\\''"))
+        }
+        true => format!("\"{name}\""),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    // Quoting: POSIX.1-2024, Shell Command Language, 2.2.
+    #[test]
+    fn a_path_is_quoted_where_a_shell_would_take_it_apart() {
+        for (name, said) in [
+            ("ünï/dish-2", "ünï/dish-2"),
+            ("my dish", "\"my dish\""),
+            ("it's", "\"it's\""),
+            ("a \"q\" dish", "'a \"q\" dish'"),
+            ("$HOME's", "'$HOME'\\''s'"),
+        ] {
+            assert_eq!(quoted(Path::new(name)), said);
+        }
+    }
 
     #[test]
     fn a_line_forges_no_other() {
