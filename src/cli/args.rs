@@ -178,7 +178,7 @@ Asks, on a terminal, what is tested, where and with what, each answer in the uni
 and checked, with a way back; then writes campaign.toml with the answers, every key explained, and \
 an empty log with the right header; or, where the folder has logs already, lists them and writes a \
 run for each, in the order of their dates. Without a terminal, or with --yes, it asks nothing: what \
-no option answers is marked FILL IN. Nothing that is already there is overwritten. What a \
+no option answers is marked FILL IN, but for the time zone of a place that is stated. Nothing that is already there is overwritten. What a \
 shared.toml above it gives is not asked for.
 
 With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling \
@@ -248,7 +248,7 @@ pub enum Command {
     /// Collect the rows of reported campaigns into tables
     #[command(after_help = format!("{COLLECT_HELP}\n\n{EXIT_CODES}"))]
     Collect(CollectOptions),
-    /// Start a campaign: write its file, to fill in, and an empty log
+    /// Start a campaign by question and answer: write its file, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
     /// Plan a test day, and write a field sheet for it

@@ -505,7 +505,8 @@ fn stands_alone(words: &[Word<'_>], at: usize, clause: &std::ops::Range<usize>) 
     }
 }
 
-/// Whether a number is one that nobody counts things with.
+/// Whether a number is one that nobody counts things with in a note. Common practice, no published
+/// source.
 fn is_decimal_or_hot(word: &Word<'_>) -> bool {
     const MOST_COUNTED: f64 = 20.0;
     let digits = word.number.as_ref().map(|(digits, _)| digits.as_str());

@@ -22,7 +22,8 @@ const DRY: [&str; 7] = [
 ];
 /// What may follow it for the line to say nothing else.
 const AFTER_DRY: [&str; 6] = ["", ",", "(", ":", " in ", " test"];
-/// Water gets no hotter than this much above its boiling point, however it was read, K.
+/// Water gets no hotter than this much above its boiling point, however it was read, K. Common
+/// practice, no published source.
 const ABOVE_WATER_K: f64 = 5.0;
 /// Forms of a date that stands in a line of its own.
 const DATES: [&str; 7] = [

@@ -14,14 +14,14 @@ const SECONDS_PER_MINUTE: f64 = 60.0;
 /// What can be taken of readings of which no two are an interval of the practice apart.
 #[derive(Debug, Clone)]
 pub struct FarApart {
-    /// Whole minutes between two of them, most often.
+    /// Median of the time between two of them, in whole minutes.
     pub step_min: f64,
     /// From one reading to the next, screened as those of the practice are.
     pub intervals: Vec<Interval>,
 }
 
 /// Intervals from one reading to the next, where there is none of the practice; `None` where there
-/// are some, and where readings are more often more than half an hour apart.
+/// are some, and where the median of the time between readings is over half an hour.
 ///
 /// Energy is balanced over the whole of each, so that only the water's mean temperature is known
 /// less well: by Δt²/12 of its curvature, for which readings by hand are not good enough.
