@@ -11,10 +11,11 @@ mod unit_system;
 mod words;
 
 pub use message::Message;
+pub use paired::PairedUnit;
 pub use phrase::{
     Phrase, celsius, clauses, clock, date, duration, fixed, joined, kelvins, kilograms,
-    kilograms_per_square_metre, listed, litres, metres, metres_per_second, p_value, probability,
-    range, short, spread_clock, square_metres, within_brackets,
+    kilograms_per_square_metre, listed, litres, metres, metres_per_second, p_value, paired_number,
+    probability, range, short, spread_clock, square_metres, unit_symbol, within_brackets,
 };
 pub use unit_system::UnitSystem;
 pub use words::{LANGUAGES, Language, STILL_TO_TRANSLATE, Words};

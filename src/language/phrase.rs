@@ -27,6 +27,10 @@ pub enum Phrase {
     Quantity(Box<Phrase>, PairedUnit),
     /// The same where it stands within brackets, which hold no others.
     BracketedQuantity(Box<Phrase>, PairedUnit),
+    /// A number of an axis or a table whose name says the units: `50`, or `50 (90)`.
+    PairedNumber(Box<Phrase>, PairedUnit),
+    /// Its units: `K`, or `K (°F)`.
+    UnitSymbol(PairedUnit),
     /// Hours of the day.
     Clock(f64),
     /// Seconds.
@@ -96,6 +100,20 @@ pub fn metres_per_second(number: Phrase) -> Phrase {
 /// units of the US.
 pub fn kilograms_per_square_metre(number: Phrase) -> Phrase {
     Phrase::Quantity(Box::new(number), PairedUnit::KilogramPerSquareMetre)
+}
+
+/// A number without its unit, which stands in the name of an axis: `50`, or `50 (90)` where the
+/// report has units of the US and the unit has one of them beside it.
+pub fn paired_number(number: Phrase, unit: Option<PairedUnit>) -> Phrase {
+    match unit {
+        Some(unit) => Phrase::PairedNumber(Box::new(number), unit),
+        None => number,
+    }
+}
+
+/// The unit of such numbers: `K`, or `K (°F)` where the report has units of the US.
+pub fn unit_symbol(unit: PairedUnit) -> Phrase {
+    Phrase::UnitSymbol(unit)
 }
 
 /// A quantity for a place within brackets: `1.0 m/s; 2.2 mph`. All else stays as it is.

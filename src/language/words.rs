@@ -138,14 +138,22 @@ impl Words {
             Phrase::Fixed(value, decimals) => self.number(units::fixed(value, decimals)),
             Phrase::Short(value) => self.number(units::short(value)),
             Phrase::Range(from, to, decimals) => self.number(units::range(from, to, decimals)),
-            Phrase::Quantity(number, unit) => match self.quantity(*number, unit) {
-                (si, Some(us)) => format!("{si} ({us})"),
-                (si, None) => si,
-            },
+            Phrase::Quantity(number, unit) => {
+                let (si, us) = self.quantity(*number, unit);
+                with_us(si, us)
+            }
             Phrase::BracketedQuantity(number, unit) => {
                 let (si, us) = self.quantity(*number, unit);
                 let both = [si].into_iter().chain(us).map(Phrase::from);
                 self.say(Phrase::Clauses(both.collect()))
+            }
+            Phrase::PairedNumber(number, unit) => {
+                let us = self.says_us().then(|| self.say(unit.in_us(&number)));
+                with_us(self.say(*number), us)
+            }
+            Phrase::UnitSymbol(unit) => {
+                let us = self.says_us().then(|| unit.us_symbol().to_owned());
+                with_us(unit.symbol().to_owned(), us)
             }
             Phrase::Probability(p) => self.number(units::probability(p)),
             Phrase::Clock(hours) => units::clock_from_hours(hours),
@@ -173,13 +181,17 @@ impl Words {
         }
     }
 
+    fn says_us(&self) -> bool {
+        self.units == UnitSystem::Us
+    }
+
     fn number(&self, text: String) -> String {
         text.replace('.', &self.decimal_mark)
     }
 
     /// A number with its unit, and what that is in the units of the US where they are said.
     fn quantity(&self, number: Phrase, unit: PairedUnit) -> (String, Option<String>) {
-        let us = (self.units == UnitSystem::Us).then(|| {
+        let us = self.says_us().then(|| {
             let in_us = unit.in_us(&number);
             format!("{} {}", self.say(in_us), unit.us_symbol())
         });
@@ -233,6 +245,14 @@ impl Words {
             .filter_map(|name| Some((name.strip_prefix(prefix)?.to_owned(), name)))
             .map(|(rest, name)| (rest, self.say(Message::new(name.to_owned()))))
             .collect()
+    }
+}
+
+/// What is said in units of the SI, with that of the US in brackets where it is said too.
+fn with_us(si: String, us: Option<String>) -> String {
+    match us {
+        Some(us) => format!("{si} ({us})"),
+        None => si,
     }
 }
 

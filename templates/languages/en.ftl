@@ -1075,7 +1075,7 @@ year-caption = Bars: estimate; whiskers: its range from the uncertainty of the h
 year-hours-of = { $hours } ({ $month })
 # Names of two panels, about 35 letters each.
 year-axis-heat = heat a day, MJ
-year-axis-water = water pasteurised a day, L
+year-axis-water = water pasteurised a day, { $unit }
 # Read out to those who do not see the figure. { $months }: year-alt-month of each, with ";" between.
 year-alt = Two bar charts over the months of a year. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) a day, { $water } L ({ $waters })
@@ -1344,7 +1344,7 @@ order-month-day-year = month-day-year
 ## Figures: power against temperature difference
 
 # Along the lower axis, up to 80 letters.
-figure-difference = temperature difference Td, water minus ambient, K
+figure-difference = temperature difference Td, water minus ambient, { $unit }
 # Upright, up to 45 letters.
 figure-power = standardised cooking power Ps, W
 figure-power-estimated = Ps, W, with irradiance estimated
@@ -1354,12 +1354,12 @@ figure-power-short-estimated = Ps, W, estimated
 figure-no-interval = no complete interval, so there is nothing to plot
 figure-nothing-to-plot = irradiance not measured, so there is nothing to plot
 # Beside the mark on the line, up to 18 letters with the number.
-figure-rating = { $power } W at 50 K
+figure-rating = { $power } W at { $at }
 
 ## Figures: residuals and their spread
 
 # Along the lower axis of half a figure, up to 40 letters.
-figure-difference-short = temperature difference Td, K
+figure-difference-short = temperature difference Td, { $unit }
 figure-start = local time at the start
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
 figure-expected = expected, standard deviations
@@ -2178,7 +2178,7 @@ dry-alt = Line plot of the temperature of the dry vessel against time, for { $ru
    *[other] { $runs } runs
 }. The highest reading is { $highest }.
 dry-axis-time = time since the first reading, min
-dry-axis-vessel = vessel, °C
+dry-axis-vessel = vessel, { $unit }
 dry-key-vessel = readings
 dry-key-plateau = plateau
 dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers. First rise: over the first ten minutes, or the first two readings.
@@ -2219,7 +2219,7 @@ box-alt = Line plot of the water's temperature against time, for { $runs ->
    *[other] { $runs } rises
 } from { $from } to { $to }, with the curves that F1 and F2 give.
 box-axis-time = time since the start of the rise, min
-box-axis-water = water, °C
+box-axis-water = water, { $unit }
 box-key-water = readings
 box-key-told = by F1 and F2
 box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is near to the end of the rise (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
@@ -2274,7 +2274,7 @@ dish-alt = Line plot of the water's temperature above the air against time, for 
    *[other] { $runs } cooling runs
 }, with the exponential curve. The mean time constant is { $minutes } minutes.
 dish-axis-time = time since the first reading, min
-dish-axis-difference = water above the air, K
+dish-axis-difference = water above the air, { $unit }
 dish-key-water = readings
 dish-key-told = by the time constant
 dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
@@ -2312,7 +2312,7 @@ efficiency-peak-at = The peak lies { $difference } above the air, in the sun of 
 efficiency-caption = Exergy that the water gains, interval by interval.
 efficiency-caption-no-peak = Exergy that the water gains, interval by interval. There is no peak among the intervals.
 efficiency-alt = Scatter plot of exergy in watts against temperature difference in kelvin, { counted-intervals }.
-efficiency-axis-difference = temperature difference, Td, K
+efficiency-axis-difference = temperature difference, Td, { $unit }
 efficiency-axis-exergy = exergy, W
 efficiency-key-intervals = intervals
 efficiency-key-parabola = parabola

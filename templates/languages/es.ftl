@@ -1086,7 +1086,7 @@ year-caption = Barras: estimación; trazos: su rango debido solo a la incertidum
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = calor al día, MJ
-year-axis-water = agua pasteurizada al día, L
+year-axis-water = agua pasteurizada al día, { $unit }
 year-alt = Dos gráficos de barras por meses del año. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) al día, { $water } L ({ $waters })
 fuel-name = combustible
@@ -1359,7 +1359,7 @@ order-month-day-year = mes-día-año
 ## Figures: power against temperature difference
 
 # Along the lower axis, up to 80 letters.
-figure-difference = diferencia de temperatura Td, agua menos ambiente, K
+figure-difference = diferencia de temperatura Td, agua menos ambiente, { $unit }
 # Upright, up to 45 letters.
 figure-power = potencia de cocción normalizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
@@ -1370,12 +1370,12 @@ figure-power-short-estimated = Ps, W, estimada
 figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar
 # Beside the mark on the line, up to 18 letters with the number.
-figure-rating = { $power } W a 50 K
+figure-rating = { $power } W a { $at }
 
 ## Figures: residuals and their spread
 
 # Along the lower axis of half a figure, up to 40 letters.
-figure-difference-short = diferencia de temperatura Td, K
+figure-difference-short = diferencia de temperatura Td, { $unit }
 figure-start = hora local al inicio
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
 figure-expected = esperado, desviaciones estándar
@@ -2221,7 +2221,7 @@ dry-alt = Gráfico de líneas de la temperatura del recipiente vacío frente al 
    *[other] { $runs } series
 }. La lectura más alta es de { $highest }.
 dry-axis-time = tiempo desde la primera lectura, min
-dry-axis-vessel = recipiente, °C
+dry-axis-vessel = recipiente, { $unit }
 dry-key-vessel = lecturas
 dry-key-plateau = estancamiento
 dry-source = Estancamiento, según la interpretación de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y la irradiancia queda dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja. Subida inicial: en los diez primeros minutos, o entre las dos primeras lecturas.
@@ -2262,7 +2262,7 @@ box-alt = Gráfico de líneas de la temperatura del agua frente al tiempo, de { 
    *[other] { $runs } subidas
 } de { $from } a { $to }, con las curvas que dan F1 y F2.
 box-axis-time = tiempo desde el inicio de la subida, min
-box-axis-water = agua, °C
+box-axis-water = agua, { $unit }
 box-key-water = lecturas
 box-key-told = según F1 y F2
 box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429. Escriben F2 con el logaritmo de ambos extremos: lo mismo con irradiancia constante, y hasta un 2 % distinto si esta cambia en una décima parte, más donde F1·H está cerca del final de la subida (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local. No se da un valor mínimo para F2: se citan dos, y no coinciden.
@@ -2317,7 +2317,7 @@ dish-alt = Gráfico de líneas de la temperatura del agua por encima del aire fr
    *[other] { $runs } series
 } de enfriamiento, con la curva exponencial. La constante de tiempo media es de { $minutes } minutos.
 dish-axis-time = tiempo desde la primera lectura, min
-dish-axis-difference = agua por encima del aire, K
+dish-axis-difference = agua por encima del aire, { $unit }
 dish-key-water = lecturas
 dish-key-told = según la constante de tiempo
 dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire a temperatura constante, y correcto con aire que se calienta, donde la otra se desvía del 2 al 9 % con 1 K/h y constantes de tiempo de una a dos horas (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local.
@@ -2355,7 +2355,7 @@ efficiency-peak-at = El máximo está { $difference } por encima del aire, con l
 efficiency-caption = Exergía que gana el agua, intervalo por intervalo.
 efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo. No hay ningún máximo entre los intervalos.
 efficiency-alt = Diagrama de dispersión de la exergía en vatios frente a la diferencia de temperatura en kelvin, { counted-intervals }.
-efficiency-axis-difference = diferencia de temperatura, Td, K
+efficiency-axis-difference = diferencia de temperatura, Td, { $unit }
 efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola

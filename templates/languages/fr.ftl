@@ -1112,7 +1112,7 @@ year-caption = Barres : estimation ; moustaches : sa plage due à la seule i
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = chaleur par jour, MJ
-year-axis-water = eau pasteurisée par jour, L
+year-axis-water = eau pasteurisée par jour, { $unit }
 year-alt = Deux diagrammes en barres sur les mois d’une année. { $months }.
 year-alt-month = { $month } : { $heat } MJ ({ $heats }) par jour, { $water } L ({ $waters })
 fuel-name = combustible
@@ -1388,7 +1388,7 @@ order-month-day-year = mois-jour-année
 ## Figures: power against temperature difference
 
 # Along the lower axis, up to 80 letters.
-figure-difference = écart de température Td, eau moins ambiante, K
+figure-difference = écart de température Td, eau moins ambiante, { $unit }
 # Upright, up to 45 letters.
 figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec irradiance estimée
@@ -1399,12 +1399,12 @@ figure-power-short-estimated = Ps, W, estimée
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = irradiance non mesurée, il n’y a donc rien à tracer
 # Beside the mark on the line, up to 18 letters with the number.
-figure-rating = { $power } W à 50 K
+figure-rating = { $power } W à { $at }
 
 ## Figures: residuals and their spread
 
 # Along the lower axis of half a figure, up to 40 letters.
-figure-difference-short = écart de température Td, K
+figure-difference-short = écart de température Td, { $unit }
 figure-start = heure locale au début
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
 figure-expected = attendu, en écarts-types
@@ -2250,7 +2250,7 @@ dry-alt = Courbes de la température du récipient à sec selon le temps, pour {
    *[other] { $runs } séries
 }. Le relevé le plus élevé est { $highest }.
 dry-axis-time = temps depuis le premier relevé, min
-dry-axis-vessel = récipient, °C
+dry-axis-vessel = récipient, { $unit }
 dry-key-vessel = relevés
 dry-key-plateau = palier
 dry-source = Palier, selon l’interprétation de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, pendant laquelle le récipient monte ou descend de moins de 0,1 K/min, et le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes. Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
@@ -2291,7 +2291,7 @@ box-alt = Courbes de la température de l’eau selon le temps, pour { $runs ->
    *[other] { $runs } montées
 } de { $from } à { $to }, avec les courbes que donnent F1 et F2.
 box-axis-time = temps depuis le début de la montée, min
-box-axis-water = eau, °C
+box-axis-water = eau, { $unit }
 box-key-water = relevés
 box-key-told = d’après F1 et F2
 box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
@@ -2346,7 +2346,7 @@ dish-alt = Courbes de la température de l’eau au-dessus de l’air selon le t
    *[other] { $runs } séries de refroidissement
 }, avec la courbe exponentielle. La constante de temps moyenne est de { $minutes } minutes.
 dish-axis-time = temps depuis le premier relevé, min
-dish-axis-difference = eau au-dessus de l’air, K
+dish-axis-difference = eau au-dessus de l’air, { $unit }
 dish-key-water = relevés
 dish-key-told = par la constante de temps
 dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
@@ -2384,7 +2384,7 @@ efficiency-peak-at = Le pic est à { $difference } au-dessus de l’air, sous le
 efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle.
 efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle. Il n’y a pas de pic parmi les intervalles.
 efficiency-alt = Nuage de points de l’exergie en watts selon l’écart de température en kelvins, { counted-intervals }.
-efficiency-axis-difference = écart de température, Td, K
+efficiency-axis-difference = écart de température, Td, { $unit }
 efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole

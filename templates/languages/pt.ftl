@@ -1081,7 +1081,7 @@ year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do ba
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = calor por dia, MJ
-year-axis-water = água pasteurizada por dia, L
+year-axis-water = água pasteurizada por dia, { $unit }
 year-alt = Dois gráficos de barras sobre os meses do ano. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) por dia, { $water } L ({ $waters })
 fuel-name = combustível
@@ -1350,7 +1350,7 @@ order-month-day-year = mês-dia-ano
 ## Figures: power against temperature difference
 
 # Along the lower axis, up to 80 letters.
-figure-difference = diferença de temperatura Td, água menos ambiente, K
+figure-difference = diferença de temperatura Td, água menos ambiente, { $unit }
 # Upright, up to 45 letters.
 figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
@@ -1361,12 +1361,12 @@ figure-power-short-estimated = Ps, W, estimada
 figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar
 # Beside the mark on the line, up to 18 letters with the number.
-figure-rating = { $power } W a 50 K
+figure-rating = { $power } W a { $at }
 
 ## Figures: residuals and their spread
 
 # Along the lower axis of half a figure, up to 40 letters.
-figure-difference-short = diferença de temperatura Td, K
+figure-difference-short = diferença de temperatura Td, { $unit }
 figure-start = hora local no início
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
 figure-expected = esperado, desvios-padrão
@@ -2215,7 +2215,7 @@ dry-alt = Gráfico de linhas da temperatura do recipiente seco em função do te
    *[other] { $runs } séries
 }. A leitura mais alta é de { $highest }.
 dry-axis-time = tempo desde a primeira leitura, min
-dry-axis-vessel = recipiente, °C
+dry-axis-vessel = recipiente, { $unit }
 dry-key-vessel = leituras
 dry-key-plateau = patamar
 dry-source = Patamar, segundo a interpretação deste projeto: o trecho mais quente de pelo menos dez minutos, mais longo para um termômetro de divisões grossas, em que o recipiente sobe ou desce menos de 0,1 K/min, e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa. Subida inicial: nos primeiros dez minutos, ou nas duas primeiras leituras.
@@ -2256,7 +2256,7 @@ box-alt = Gráfico de linhas da temperatura da água em função do tempo, de { 
    *[other] { $runs } subidas
 } de { $from } a { $to }, com as curvas que F1 e F2 dão.
 box-axis-time = tempo desde o início da subida, min
-box-axis-water = água, °C
+box-axis-water = água, { $unit }
 box-key-water = leituras
 box-key-told = por F1 e F2
 box-source = Mullick, Kandpal e Saxena 1987 (Solar Energy 39, 353–360) e IS 13429. Eles escrevem F2 com o logaritmo dos dois extremos: o mesmo sob sol constante, e até 2 % diferente sob um sol que muda um décimo, mais onde F1·H está perto do fim da subida (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local. Nenhum valor de aprovação para F2 é dado: dois são citados, e eles divergem.
@@ -2311,7 +2311,7 @@ dish-alt = Gráfico de linhas da temperatura da água acima do ar em função do
    *[other] { $runs } séries
 } de resfriamento, com a curva exponencial. A constante de tempo média é de { $minutes } minutos.
 dish-axis-time = tempo desde a primeira leitura, min
-dish-axis-difference = água acima do ar, K
+dish-axis-difference = água acima do ar, { $unit }
 dish-key-water = leituras
 dish-key-told = pela constante de tempo
 dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144). Eles tomam a inclinação de ln(T − Ta); este relatório toma a de T em função da integral de T − Ta: o mesmo com ar constante, e correto com ar que aquece, onde o outro erra de 2 a 9 % com 1 K/h e constantes de tempo de uma a duas horas (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local.
@@ -2349,7 +2349,7 @@ efficiency-peak-at = O máximo fica { $difference } acima do ar, sob o sol do en
 efficiency-caption = Exergia que a água ganha, intervalo por intervalo.
 efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo. Não há máximo entre os intervalos.
 efficiency-alt = Gráfico de pontos da exergia em watts em função da diferença de temperatura em kelvins, { counted-intervals }.
-efficiency-axis-difference = diferença de temperatura, Td, K
+efficiency-axis-difference = diferença de temperatura, Td, { $unit }
 efficiency-axis-exergy = exergia, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola

@@ -1110,7 +1110,7 @@ year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika 
 year-hours-of = { $hours } ({ $month })
 # Names of two panels, about 35 letters each.
 year-axis-heat = joto kwa siku, MJ
-year-axis-water = maji yaliyopasteurishwa kwa siku, L
+year-axis-water = maji yaliyopasteurishwa kwa siku, { $unit }
 # Read out to those who do not see the figure. { $months }: year-alt-month of each, with ";" between.
 year-alt = Chati mbili za pau kwa miezi ya mwaka. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) kwa siku, maji { $water } L ({ $waters })
@@ -1384,7 +1384,7 @@ order-month-day-year = mwezi-siku-mwaka
 ## Figures: power against temperature difference
 
 # Along the lower axis, up to 80 letters.
-figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, K
+figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, { $unit }
 # Upright, up to 45 letters.
 figure-power = nguvu sanifu ya kupikia Ps, W
 figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
@@ -1395,12 +1395,12 @@ figure-power-short-estimated = Ps, W, makadirio
 figure-no-interval = hakuna kipindi kamili, kwa hiyo hakuna cha kuchora
 figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora
 # Beside the mark on the line, up to 18 letters with the number.
-figure-rating = { $power } W kwa 50 K
+figure-rating = { $power } W kwa { $at }
 
 ## Figures: residuals and their spread
 
 # Along the lower axis of half a figure, up to 40 letters.
-figure-difference-short = tofauti ya halijoto Td, K
+figure-difference-short = tofauti ya halijoto Td, { $unit }
 figure-start = saa ya mahali mwanzoni
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
 figure-expected = inayotarajiwa, michepuko sanifu
@@ -2253,7 +2253,7 @@ dry-alt = Mchoro wa mistari wa halijoto ya chombo kikavu dhidi ya wakati, kwa { 
    *[other] duru { $runs }
 }. Kipimo cha juu kabisa ni { $highest }.
 dry-axis-time = muda tangu kipimo cha kwanza, min
-dry-axis-vessel = chombo, °C
+dry-axis-vessel = chombo, { $unit }
 dry-key-vessel = vipimo
 dry-key-plateau = kilele tulivu
 dry-source = Kilele tulivu, kwa tafsiri ya mradi huu: kipande chenye joto zaidi cha angalau dakika kumi, kirefu zaidi kwa kipimajoto chenye hatua kubwa, ambamo chombo hupanda au kushuka kwa chini ya 0.1 K/min, na jua hubaki ndani ya ± 20 W/m² na juu ya 600 W/m². Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku. Kupanda kwa mwanzo: katika dakika kumi za kwanza, au vipimo viwili vya kwanza.
@@ -2294,7 +2294,7 @@ box-alt = Mchoro wa mistari wa halijoto ya maji dhidi ya wakati, kwa { $runs ->
    *[other] upandaji { $runs }
 } kutoka { $from } hadi { $to }, pamoja na mikunjo ambayo F1 na F2 hutoa.
 box-axis-time = muda tangu mwanzo wa upandaji, min
-box-axis-water = maji, °C
+box-axis-water = maji, { $unit }
 box-key-water = vipimo
 box-key-told = kwa F1 na F2
 box-source = Mullick, Kandpal na Saxena 1987 (Solar Energy 39, 353–360) na IS 13429. Wao huandika F2 kwa logi (logarithm) ya ncha zote mbili: ni sawa katika jua lisilobadilika, na hukosea kwa hadi 2 % katika jua linalobadilika kwa moja ya kumi, zaidi pale F1·H ikiwa karibu na mwisho wa upandaji (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali. Hakuna alama ya kufaulu ya F2 iliyotolewa: mbili hunukuliwa, nazo hazikubaliani.
@@ -2349,7 +2349,7 @@ dish-alt = Mchoro wa mistari wa halijoto ya maji juu ya hewa dhidi ya wakati, kw
    *[other] duru { $runs } za kupoa
 }, pamoja na mkunjo wa kipeo (exponential). Wastani wa muda bainifu ni dakika { $minutes }.
 dish-axis-time = muda tangu kipimo cha kwanza, min
-dish-axis-difference = maji juu ya hewa, K
+dish-axis-difference = maji juu ya hewa, { $unit }
 dish-key-water = vipimo
 dish-key-told = kwa muda bainifu
 dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
@@ -2387,7 +2387,7 @@ efficiency-peak-at = Kilele kiko { $difference } juu ya hewa, katika jua la jari
 efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi.
 efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi. Hakuna kilele kati ya vipindi.
 efficiency-alt = Mchoro wa nukta wa eksergia kwa wati dhidi ya tofauti ya halijoto kwa kelvini, { counted-intervals }.
-efficiency-axis-difference = tofauti ya halijoto, Td, K
+efficiency-axis-difference = tofauti ya halijoto, Td, { $unit }
 efficiency-axis-exergy = eksergia, W
 efficiency-key-intervals = vipindi
 # As in English

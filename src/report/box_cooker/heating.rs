@@ -4,12 +4,14 @@ use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
+use crate::language::PairedUnit;
 use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
 use crate::procedure::box_cooker::figures::glass_m2;
 use crate::procedure::stretch::Stretch;
 use crate::report::assets::Asset;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
 use crate::report::run_names::run_names;
@@ -82,8 +84,8 @@ pub fn rise_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
         told: found.stretches.iter().map(told).collect(),
         measured_name: words.say(message!("box-key-water")),
         told_name: words.say(message!("box-key-told")),
-        x_name: words.say(message!("box-axis-time")),
-        y_name: words.say(message!("box-axis-water")),
+        x: Axis::named(message!("box-axis-time")),
+        y: Axis::in_unit(message!("box-axis-water"), PairedUnit::Celsius),
         from_zero: false,
     };
     Ok(Some(Asset {

@@ -4,11 +4,13 @@ use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
+use crate::language::PairedUnit;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dish::cooling::Cooling;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
 use crate::report::run_names::run_names;
@@ -59,8 +61,8 @@ pub fn fall_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
         told: found.coolings.iter().filter_map(told).collect(),
         measured_name: words.say(message!("dish-key-water")),
         told_name: words.say(message!("dish-key-told")),
-        x_name: words.say(message!("dish-axis-time")),
-        y_name: words.say(message!("dish-axis-difference")),
+        x: Axis::named(message!("dish-axis-time")),
+        y: Axis::in_unit(message!("dish-axis-difference"), PairedUnit::Kelvin),
         from_zero: true,
     };
     Ok(Some(Asset {

@@ -3,10 +3,11 @@
 use jiff::civil::Date;
 
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{PairedUnit, Words};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
 use crate::report::run_names::run_names;
@@ -36,8 +37,8 @@ pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Op
         told: Vec::new(),
         measured_name: words.say(message!("dry-key-vessel")),
         told_name: words.say(message!("dry-key-plateau")),
-        x_name: words.say(message!("dry-axis-time")),
-        y_name: words.say(message!("dry-axis-vessel")),
+        x: Axis::named(message!("dry-axis-time")),
+        y: Axis::in_unit(message!("dry-axis-vessel"), PairedUnit::Celsius),
         from_zero: false,
     };
     for (run, name) in assessment

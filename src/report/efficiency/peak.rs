@@ -1,6 +1,7 @@
 //! Exergy that the water gains against its temperature difference, and the parabola.
 
 use crate::error::Result;
+use crate::language::PairedUnit;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::efficiency::peak::{Parabola, parabola};
@@ -8,6 +9,7 @@ use crate::procedure::efficiency::step::Step;
 use crate::procedure::uncertainty::Off;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
 
@@ -55,8 +57,8 @@ pub fn exergy_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Opt
         },
         told,
         measured_name: words.say(message!("efficiency-key-intervals")),
-        x_name: words.say(message!("efficiency-axis-difference")),
-        y_name: words.say(message!("efficiency-axis-exergy")),
+        x: Axis::in_unit(message!("efficiency-axis-difference"), PairedUnit::Kelvin),
+        y: Axis::named(message!("efficiency-axis-exergy")),
         from_zero: true,
     };
     Ok(Some(Asset {

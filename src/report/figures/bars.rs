@@ -3,7 +3,8 @@
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
-use super::fit::{fit_line, strong_width_pt};
+use super::axis::Axis;
+use super::fit::{fit_line, strong_width_pt, width_pt};
 use super::style::{
     Area, BAND, Canvas, GRID, INK, LINE, NOTE, anchored, fault, points, pt, size, stroke, strong,
     text,
@@ -17,8 +18,9 @@ const HEIGHT_PT: f64 = 104.0;
 /// Room above a chart for its name, and below for the names of its steps, points.
 const NAME_PT: f64 = 15.0;
 const STEPS_PT: f64 = 12.0;
-/// Room left of it for the numbers of its axis, points.
+/// Least room left of it for the numbers of its axis, and what they keep off it, points.
 const NUMBERS_PT: f64 = 26.0;
+const BESIDE_PT: f64 = 7.0;
 /// Between two panels, points.
 const GAP_PT: f64 = 14.0;
 /// Narrower canvases have their panels one below the other, points.
@@ -36,8 +38,8 @@ const APART_PT: f64 = 1.5;
 
 /// A panel.
 pub struct Bars {
-    /// With its unit.
-    pub name: String,
+    /// Upright.
+    pub axis: Axis,
     /// A value a step; none is below zero.
     pub values: Vec<Spread>,
     pub decimals: usize,
@@ -66,22 +68,24 @@ pub fn draw_bars(panels: &[Bars], steps: &[String], canvas: &Canvas<'_>) -> Resu
 }
 
 fn draw_panel(area: &Area<'_>, panel: &Bars, steps: &[String], words: &Words) -> Result<()> {
-    let width_pt = points(area.dim_in_pixel().0);
+    let wide_pt = points(area.dim_in_pixel().0);
     let (name, chart) = area.split_vertically(pt(NAME_PT));
-    let fitted =
-        STRONG_PT.min(STRONG_PT * (width_pt - 1.0) / strong_width_pt(&panel.name, STRONG_PT));
+    let said = panel.axis.name(words);
+    let fitted = STRONG_PT.min(STRONG_PT * (wide_pt - 1.0) / strong_width_pt(&said, STRONG_PT));
     let style = anchored(strong(fitted, &INK), HPos::Left, VPos::Top);
-    name.draw(&Text::new(panel.name.as_str(), (pt(1.0), pt(1.0)), style))
+    name.draw(&Text::new(said, (pt(1.0), pt(1.0)), style))
         .map_err(fault)?;
     let top = panel.values.iter().map(|value| value.highest);
     let top = top.fold(0.0, f64::max).max(f64::MIN_POSITIVE) * (1.0 + HEADROOM);
+    let decimals = usize::from(top < 4.0);
+    let number = |value: f64| panel.axis.number(fixed(value, decimals), words);
+    let numbers_pt = NUMBERS_PT.max(width_pt(&number(top), SMALL_PT) + BESIDE_PT);
     let mut chart = ChartBuilder::on(&chart)
         .margin_top(size(2.0))
         .x_label_area_size(size(STEPS_PT))
-        .y_label_area_size(size(NUMBERS_PT))
+        .y_label_area_size(size(numbers_pt))
         .build_cartesian_2d(0.5..steps.len() as f64 + 0.5, 0.0..top)
         .map_err(fault)?;
-    let decimals = usize::from(top < 4.0);
     chart
         .configure_mesh()
         .disable_x_mesh()
@@ -92,7 +96,7 @@ fn draw_panel(area: &Area<'_>, panel: &Bars, steps: &[String], words: &Words) ->
         .axis_style(stroke(&INK, 0.7))
         .set_all_tick_mark_size(pt(2.0))
         .label_style(text(SMALL_PT, &INK))
-        .y_label_formatter(&|value| words.say(fixed(*value, decimals)))
+        .y_label_formatter(&|value| number(*value))
         .draw()
         .map_err(fault)?;
     let step_pt = points(chart.plotting_area().dim_in_pixel().0) / steps.len() as f64;

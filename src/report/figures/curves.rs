@@ -4,12 +4,13 @@
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
+use super::axis::Axis;
 use super::fit::width_pt;
 use super::key::{Entry, Key};
 use super::points::LINE_WIDTH_PT;
 use super::style::{
-    Area, Axes, Canvas, Chart, INK, LINE, QUIET, anchored, chart, draw_axes, fault, label_decimals,
-    padded, points, pt, stroke, text,
+    Area, Axes, Canvas, Chart, INK, LINE, NUMBER_PT, QUIET, UPRIGHT_PT, anchored, chart, draw_axes,
+    fault, label_decimals, padded, points, pt, stroke, text,
 };
 use crate::error::Result;
 use crate::language::{Words, fixed};
@@ -33,6 +34,8 @@ const NAME_PT: f64 = 7.5;
 const STEP_PT: f64 = 9.0;
 /// From the right edge of the chart to the names, points: room for what leads to them.
 const LEADER_PT: f64 = 12.0;
+/// What the name of the upright axis and its marks take, points.
+const UPRIGHT_NAME_PT: f64 = 22.0;
 /// Room right of a chart without names, points.
 const RIGHT_PT: f64 = 10.0;
 
@@ -52,8 +55,8 @@ pub struct Curves {
     pub measured_name: String,
     /// Empty: there is no other curve.
     pub told_name: String,
-    pub x_name: String,
-    pub y_name: String,
+    pub x: Axis,
+    pub y: Axis,
     /// The upright axis begins at zero.
     pub from_zero: bool,
 }
@@ -85,7 +88,17 @@ fn draw_on(area: &Area<'_>, curves: &Curves, key: &Key, words: &Words) -> Result
     };
     let across = ends(all().map(|at| at.0));
     let up = padded(all().map(|at| at.1), curves.from_zero);
-    let mut chart = chart(&plot, across, up, true, right_pt(curves))?;
+    let (x_decimals, y_decimals) = (
+        label_decimals(across, X_LABELS),
+        label_decimals(up, Y_LABELS),
+    );
+    let x_text = |value: &f64| curves.x.number(fixed(*value, x_decimals), words);
+    let y_text = |value: &f64| curves.y.number(fixed(*value, y_decimals), words);
+    let number_pt = |number: &str| width_pt(number, NUMBER_PT);
+    let left_pt = UPRIGHT_PT.max(number_pt(&y_text(&up.1)) + UPRIGHT_NAME_PT);
+    // The last number stands below the right end at most.
+    let right_pt = right_pt(curves).max(number_pt(&x_text(&across.1)) / 2.0);
+    let mut chart = chart(&plot, across, up, true, (left_pt, right_pt))?;
     for Curve { points, .. } in &curves.measured {
         if curves.are_joined {
             let line = LineSeries::new(points.iter().copied(), stroke(&QUIET, THIN_PT));
@@ -102,15 +115,12 @@ fn draw_on(area: &Area<'_>, curves: &Curves, key: &Key, words: &Words) -> Result
         let line = LineSeries::new(curve.iter().copied(), stroke(&LINE, LINE_WIDTH_PT));
         chart.draw_series(line).map_err(fault)?;
     }
-    let (x_decimals, y_decimals) = (
-        label_decimals(across, X_LABELS),
-        label_decimals(up, Y_LABELS),
-    );
     let axes = Axes {
-        x_name: &curves.x_name,
-        y_name: &curves.y_name,
-        x_text: &|value| words.say(fixed(*value, x_decimals)),
-        y_text: &|value| words.say(fixed(*value, y_decimals)),
+        x_name: &curves.x.name(words),
+        y_name: &curves.y.name(words),
+        x_text: &x_text,
+        y_text: &y_text,
+        left_pt,
         x_labels: X_LABELS,
         y_labels: Y_LABELS,
     };

@@ -4,6 +4,7 @@
 //! Everything that knows plotters is in this folder and in the `figures` of each procedure
 //! and of the comparison.
 
+pub mod axis;
 pub mod bands;
 pub mod bars;
 pub mod curves;

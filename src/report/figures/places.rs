@@ -53,6 +53,18 @@ fn length((across, up): (f64, f64)) -> f64 {
     (across * across + up * up).sqrt()
 }
 
+/// Pieces of a step's length that a straight line consists of; at least one.
+fn pieces(from: (f64, f64), to: (f64, f64)) -> usize {
+    let far_pt = length((to.0 - from.0, to.1 - from.1));
+    (far_pt / STEP_PT).ceil().max(1.0) as usize
+}
+
+/// The point of a straight line at a share of its length.
+fn between(from: (f64, f64), to: (f64, f64), share: f64) -> (f64, f64) {
+    let at = |one: f64, two: f64| one + share * (two - one);
+    (at(from.0, to.0), at(from.1, to.1))
+}
+
 /// A chart, and what stands in it already.
 pub struct Room {
     width_pt: f64,
@@ -79,18 +91,27 @@ impl Room {
 
     /// Keeps labels off a straight line.
     pub fn take_line(&mut self, from: (f64, f64), to: (f64, f64)) {
-        let far_pt = length((to.0 - from.0, to.1 - from.1));
-        let steps = (far_pt / STEP_PT).ceil().max(1.0) as usize;
+        let steps = pieces(from, to);
         for step in 0..=steps {
-            let share = step as f64 / steps as f64;
-            let at = |one: f64, two: f64| one + share * (two - one);
-            let point = (at(from.0, to.0), at(from.1, to.1));
+            let point = between(from, to, step as f64 / steps as f64);
             self.take(Spot::about(point, STEP_PT / 2.0));
         }
     }
 
-    /// Where a label of a size covers least of what is there, and of such places the one nearest
-    /// to what it names. The place is taken then.
+    /// How much of the other labels lies under what leads from a label to its target, square
+    /// points.
+    fn under_leader(&self, spot: &Spot, target: (f64, f64)) -> f64 {
+        let from = spot.nearest(target);
+        let steps = pieces(from, target);
+        let covered = |step: usize| -> f64 {
+            let piece = Spot::about(between(from, target, step as f64 / steps as f64), 0.5);
+            self.labels.iter().map(|other| piece.overlap(other)).sum()
+        };
+        (0..=steps).map(covered).sum()
+    }
+
+    /// Where a label of a size covers least of what is there, leads over no other label, and of
+    /// such places the one nearest to what it names. The place is taken then.
     pub fn place(&mut self, target: (f64, f64), (wide_pt, high_pt): (f64, f64)) -> Spot {
         let along = |room: f64, label: f64| {
             let last = ((room - label) / STEP_PT).max(0.0) as usize;
@@ -119,7 +140,7 @@ impl Room {
             }
             let cost = distance
                 + OVERLAP_WEIGHT * covered(&self.taken)
-                + LABEL_WEIGHT * covered(&self.labels);
+                + LABEL_WEIGHT * (covered(&self.labels) + self.under_leader(&spot, target));
             // Of those that cost the same, the leftmost, and of these the topmost.
             if best.is_none_or(|(least, first, _)| cost < least || cost == least && place < first) {
                 best = Some((cost, place, spot));
@@ -147,6 +168,26 @@ mod tests {
         for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
             let on_line = Spot::about((200.0 * share, 100.0 * share), 1.0);
             assert_eq!(first.overlap(&on_line), 0.0);
+        }
+    }
+
+    #[test]
+    fn what_leads_to_a_label_crosses_no_other() {
+        let mut room = Room::new(200.0, 100.0);
+        let first = room.place((100.0, 20.0), (60.0, 10.0));
+        // All is drawn over but the top, so that what names the middle stands far from it.
+        room.take(Spot {
+            left: 0.0,
+            top: 32.0,
+            right: 200.0,
+            bottom: 100.0,
+        });
+        let target = (100.0, 60.0);
+        let second = room.place(target, (60.0, 10.0));
+        let from = second.nearest(target);
+        for place in 0..=100 {
+            let point = between(from, target, f64::from(place) / 100.0);
+            assert_eq!(Spot::about(point, 0.2).overlap(&first), 0.0, "{point:?}");
         }
     }
 

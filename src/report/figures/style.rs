@@ -28,7 +28,9 @@ const BESIDE_PT: f64 = 276.0;
 const PHONE_PT: f64 = 270.0;
 
 /// Room left of a chart for the numbers and the name of its upright axis, points.
-const UPRIGHT_PT: f64 = 46.0;
+pub const UPRIGHT_PT: f64 = 46.0;
+/// Size of the numbers along axes, points.
+pub const NUMBER_PT: f64 = 8.0;
 /// Size of the names of axes, points.
 const NAME_PT: f64 = 8.5;
 /// From one line of it to the next, as a share of its size.
@@ -166,9 +168,12 @@ pub struct Axes<'s> {
     pub y_text: &'s dyn Fn(&f64) -> String,
     pub x_labels: usize,
     pub y_labels: usize,
+    /// Room left of the chart, points.
+    pub left_pt: f64,
 }
 
-/// A chart on an area, with room for its labels; `right_pt` is its right margin.
+/// A chart on an area, with room for its labels; `left_pt` is the room for those of its upright
+/// axis, `right_pt` its right margin.
 ///
 /// # Errors
 /// [`Error::Internal`] if the drawing fails.
@@ -177,13 +182,13 @@ pub fn chart<'a, 'b>(
     (left, right): (f64, f64),
     (bottom, top): (f64, f64),
     has_x_name: bool,
-    right_pt: f64,
+    (left_pt, right_pt): (f64, f64),
 ) -> Result<Chart<'a, 'b>> {
     ChartBuilder::on(area)
         .margin_right(size(right_pt))
         .margin_top(size(5.0))
         .x_label_area_size(size(if has_x_name { 27.0 } else { 5.0 }))
-        .y_label_area_size(size(UPRIGHT_PT))
+        .y_label_area_size(size(left_pt))
         .build_cartesian_2d(left..right, bottom..top)
         .map_err(fault)
 }
@@ -222,7 +227,7 @@ pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
         .bold_line_style(stroke(&GRID, 0.5))
         .axis_style(stroke(&INK, 0.7))
         .set_all_tick_mark_size(pt(2.2))
-        .label_style(text(8.0, &INK))
+        .label_style(text(NUMBER_PT, &INK))
         .axis_desc_style(text(fit_line(axes.x_name, NAME_PT, room_pt(width)), &INK))
         .x_label_formatter(axes.x_text)
         .y_label_formatter(axes.y_text);
@@ -230,15 +235,15 @@ pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
         mesh.x_desc(axes.x_name);
     }
     mesh.draw().map_err(fault)?;
-    write_upright(chart, &upright)
+    write_upright(chart, &upright, axes.left_pt)
 }
 
 /// The name of the upright axis, from the left edge of its room.
-fn write_upright(chart: &mut Chart<'_, '_>, name: &Fitted<'_>) -> Result<()> {
+fn write_upright(chart: &mut Chart<'_, '_>, name: &Fitted<'_>, left_pt: f64) -> Result<()> {
     let (x, y) = (chart.x_range(), chart.y_range());
     let middle = (x.start, (y.start + y.end) / 2.0);
     let lines = name.lines.iter().enumerate().map(|(index, line)| {
-        let from_axis_pt = LINE_STEP * name.size_pt * index as f64 - UPRIGHT_PT;
+        let from_axis_pt = LINE_STEP * name.size_pt * index as f64 - left_pt;
         let style = text(name.size_pt, &INK).transform(FontTransform::Rotate270);
         let style = anchored(style, HPos::Center, VPos::Top);
         EmptyElement::at(middle) + Text::new((*line).to_owned(), (pt(from_axis_pt), 0), style)

@@ -14,7 +14,7 @@ use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rated;
 use crate::report::heat_balance::words::power_of;
 use crate::report::rows::{Figure, FindingText, Row};
-use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINE, POWER_LINE_LOW};
+use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINES};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
 use crate::report::s580::words::tracks::tracks;
 use crate::report::sections::{Section, Sections};
@@ -41,8 +41,8 @@ pub struct Headline {
     /// What the figure shows, as a title.
     pub figure_title: String,
     pub figure: Figure,
-    /// The same for a page with less room.
-    pub low_figure: Figure,
+    /// Files of the same figure for pages with less and less room.
+    pub lower_figures: Vec<String>,
     pub findings: Vec<FindingText>,
     /// The conditions as tracks; `None` where nothing was heated.
     pub conditions: Option<Figure>,
@@ -74,7 +74,6 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
     let found = found.filter(|finding| finding.level >= least);
     let rated = assessment.s580.rated.as_ref();
     let believed = rated.filter(|_| !assessment.s580.is_not_valid());
-    let figure = figure(assessment, words);
     Headline {
         label: words.say(message!("headline-label")),
         number: rated.map(|rated| number(assessment, rated, words)),
@@ -98,11 +97,8 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
         },
         facts: facts(assessment, sections, words),
         figure_title: words.say(figure_title(assessment)),
-        low_figure: Figure {
-            file: POWER_LINE_LOW.to_owned(),
-            ..figure.clone()
-        },
-        figure,
+        figure: figure(assessment, words),
+        lower_figures: POWER_LINES[1..].iter().map(|&file| file.into()).collect(),
         findings: found.map(finding).collect(),
         conditions: Some(conditions(assessment, words)),
         caution: words.say(message!(
@@ -313,7 +309,7 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
         }
     };
     Figure {
-        file: POWER_LINE.to_owned(),
+        file: POWER_LINES[0].to_owned(),
         caption: words.say(caption),
         alt: words.say(alt),
     }

@@ -42,7 +42,7 @@ pub fn headline_without_water(
         rests_on: String::new(),
         facts: facts(assessment, stated, words),
         figure_title: figure.caption.clone(),
-        low_figure: figure.clone(),
+        lower_figures: Vec::new(),
         figure,
         findings: all_findings(assessment, words),
         conditions: None,

@@ -5,8 +5,8 @@ use serde::Serialize;
 use crate::campaign::model::Impact;
 use crate::error::Result;
 use crate::language::{
-    Message, Phrase, Words, celsius, clauses, duration, fixed, kelvins, kilograms, litres, range,
-    short,
+    Message, PairedUnit, Phrase, Words, celsius, clauses, duration, fixed, kelvins, kilograms,
+    litres, range, short,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -15,6 +15,7 @@ use crate::procedure::cooking::pots::{Cooking, Spread};
 use crate::procedure::cooking::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::report::assets::Asset;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::bars::{Bars, draw_bars};
 use crate::report::figures::style::Canvas;
 use crate::report::rows::{Figure, Row};
@@ -124,7 +125,7 @@ pub fn year_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
     let months = year.months.iter();
     let panels = [
         Bars {
-            name: words.say(message!("year-axis-heat")),
+            axis: Axis::named(message!("year-axis-heat")),
             values: months
                 .clone()
                 .map(|month| month.heat_j.map(|joules| joules / J_PER_MJ))
@@ -132,7 +133,7 @@ pub fn year_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
             decimals: 1,
         },
         Bars {
-            name: words.say(message!("year-axis-water")),
+            axis: Axis::in_unit(message!("year-axis-water"), PairedUnit::Litre),
             values: months.clone().map(|month| month.pasteurised_kg).collect(),
             decimals: 0,
         },

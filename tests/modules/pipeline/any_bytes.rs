@@ -45,7 +45,7 @@ fn draw(rated: &Assessment) -> TestCaseResult {
     power_line::draw_power_line(
         rated,
         &simmerline::report::figures::style::Canvas::page(simmerline::language::Words::english()),
-        power_line::LOW_PT,
+        power_line::HEIGHTS_PT[2],
     )
     .map_err(fail)?;
     if let Some(sure) = rated.s580.uncertainty() {

@@ -15,7 +15,8 @@ use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::key::Key;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
 use crate::report::figures::style::{
-    Area, Axes, BAND, Canvas, LINE, chart, draw_axes, fault, label_decimals, padded, pt, stroke,
+    Area, Axes, BAND, Canvas, LINE, UPRIGHT_PT, chart, draw_axes, fault, label_decimals, padded,
+    pt, stroke,
 };
 
 /// Its name among the figures.
@@ -163,7 +164,7 @@ fn draw_on(
     let (names, plot) = area.split_vertically(pt(key.height_pt()));
     draw_point_key(&names, key, &[(5.0, BAND)])?;
     let (across, up) = (view.k_m2_per_w, view.m2);
-    let mut chart = chart(&plot, across, up, true, 6.0)?;
+    let mut chart = chart(&plot, across, up, true, (UPRIGHT_PT, 6.0))?;
     let band = found.power_at(1.0);
     fill_band(&mut chart, across, BAND, |x| {
         let (low, high) = about(line_at(found, x), band.half_width([1.0, x]));
@@ -185,6 +186,7 @@ fn draw_on(
         y_text: &|value| words.say(fixed(*value, y_decimals)),
         x_labels: X_LABELS,
         y_labels: Y_LABELS,
+        left_pt: UPRIGHT_PT,
     };
     draw_axes(&mut chart, &axes)
 }

@@ -1,7 +1,7 @@
 //! All figures, by the names that the words give them.
 
 use super::condition_tracks::draw_condition_tracks;
-use super::power_line::{LOW_PT, TALL_PT, draw_power_line};
+use super::power_line::{HEIGHTS_PT, draw_power_line};
 use super::rating_interval::{self, draw_rating_interval};
 use super::residuals::draw_residuals;
 use super::run_axes::RunAxes;
@@ -13,9 +13,12 @@ use crate::report::figures::style::Canvas;
 use crate::report::s580::run_grid::run_width_pt;
 use crate::report::s580::shown_runs::ShownRuns;
 
-/// Names of the figures of page one.
-pub const POWER_LINE: &str = "power-line.svg";
-pub const POWER_LINE_LOW: &str = "power-line-low.svg";
+/// Names of the figures of page one: the line from the tallest to the lowest, and the others.
+pub const POWER_LINES: [&str; HEIGHTS_PT.len()] = [
+    "power-line.svg",
+    "power-line-lower.svg",
+    "power-line-lowest.svg",
+];
 pub const INTERVAL: &str = "interval.svg";
 pub const CONDITIONS: &str = "conditions.svg";
 
@@ -44,17 +47,14 @@ pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<
     Ok(assets)
 }
 
-/// Those of page one: the line in two heights, the number on its scale, the conditions.
+/// Those of page one: the line in several heights, the number on its scale, the conditions.
 fn front_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
-    let line = |height_pt: f64| draw_power_line(assessment, canvas, height_pt);
-    let mut assets = vec![
-        asset(POWER_LINE.to_owned(), line(TALL_PT)?),
-        asset(POWER_LINE_LOW.to_owned(), line(LOW_PT)?),
-        asset(
-            CONDITIONS.to_owned(),
-            draw_condition_tracks(assessment, canvas)?,
-        ),
-    ];
+    let conditions = draw_condition_tracks(assessment, canvas)?;
+    let mut assets = vec![asset(CONDITIONS.to_owned(), conditions)];
+    for (name, height_pt) in POWER_LINES.into_iter().zip(HEIGHTS_PT) {
+        let svg = draw_power_line(assessment, canvas, height_pt)?;
+        assets.push(asset(name.to_owned(), svg));
+    }
     let rated = assessment.s580.rated.iter();
     for rated in rated.filter(|_| !assessment.s580.is_not_valid()) {
         let scale = Canvas {

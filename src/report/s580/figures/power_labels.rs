@@ -4,7 +4,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use crate::error::Result;
-use crate::language::{Words, fixed};
+use crate::language::{Words, fixed, kelvins, short};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
@@ -25,6 +25,8 @@ const STEP: f64 = 1.25;
 const DOT_PT: f64 = 2.6;
 /// How far labels keep off the line, points.
 const LINE_PT: f64 = 2.0;
+/// Height from which a band takes so much of the figure that labels stand on it, points.
+const HIGH_BAND_PT: f64 = 70.0;
 /// Distance from which a label is led to what it names, points.
 const LEADER_PT: f64 = 9.0;
 
@@ -99,6 +101,11 @@ impl View {
         )
     }
 
+    /// The point of the chart that is nearest to another.
+    fn within(&self, (x_pt, y_pt): (f64, f64)) -> (f64, f64) {
+        (x_pt.clamp(0.0, self.wide_pt), y_pt.clamp(0.0, self.high_pt))
+    }
+
     fn value(&self, (x_pt, y_pt): (f64, f64)) -> (f64, f64) {
         (
             self.left + x_pt / self.wide_pt * (self.right - self.left),
@@ -117,8 +124,12 @@ fn take_line(room: &mut Room, assessment: &Assessment, view: &View) {
     for step in 0..=steps {
         let k = view.left + (view.right - view.left) * f64::from(step) / f64::from(steps);
         let half_w = uncertainty.of_line.at(k).expanded;
-        let (x, upper) = view.place((k, line.predict(k) + half_w));
-        let (_, lower) = view.place((k, line.predict(k) - half_w));
+        let (x, mut upper) = view.place((k, line.predict(k) + half_w));
+        let (_, mut lower) = view.place((k, line.predict(k) - half_w));
+        if lower - upper > HIGH_BAND_PT {
+            (_, upper) = view.place((k, line.predict(k)));
+            lower = upper;
+        }
         room.take(Spot {
             left: x - LINE_PT,
             top: upper - LINE_PT,
@@ -136,8 +147,9 @@ fn take_line(room: &mut Room, assessment: &Assessment, view: &View) {
 fn rating_label(assessment: &Assessment, words: &Words) -> Option<Label> {
     let rating = assessment.s580.rating()?;
     let power = fixed(rating.ps50_w, 0);
+    let at = kelvins(short(RATING_DIFFERENCE_K));
     Some(Label {
-        lines: vec![words.say(message!("figure-rating", power = power))],
+        lines: vec![words.say(message!("figure-rating", power = power, at = at))],
         target: (RATING_DIFFERENCE_K, rating.ps50_w),
         is_strong: true,
         ink: INK,
@@ -234,11 +246,11 @@ fn write(chart: &mut Chart<'_, '_>, room: &mut Room, view: &View, label: &Label)
     let wide_pt = lines.iter().map(width).fold(0.0, f64::max);
     let step_pt = STEP * size_pt;
     let sizes = (wide_pt + 4.0, step_pt * lines.len() as f64 + 2.0);
-    let target = view.place(label.target);
+    let target = view.within(view.place(label.target));
     let spot = room.place(target, sizes);
     if spot.distance(target) > LEADER_PT {
-        let ends = [view.value(spot.nearest(target)), label.target];
-        let leader = PathElement::new(ends.to_vec(), stroke(&label.ink, 0.4));
+        let ends = [spot.nearest(target), target].map(|end| view.value(end));
+        let leader = PathElement::new(ends, stroke(&label.ink, 0.4));
         chart.draw_series([leader]).map_err(fault)?;
         room.take_line(spot.nearest(target), target);
     }

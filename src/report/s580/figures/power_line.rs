@@ -6,23 +6,26 @@ use plotters::style::text_anchor::{HPos, VPos};
 use super::power_labels::write_labels;
 
 use crate::error::Result;
-use crate::language::fixed;
+use crate::language::{PairedUnit, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rating;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::bands::{about, fill_band};
+use crate::report::figures::fit::width_pt;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_points};
 use crate::report::figures::style::{
-    Area, Axes, BAND, Canvas, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw_axes,
-    fault, padded, pt, size, stroke, text,
+    Area, Axes, BAND, Canvas, Chart, INK, LINE, NUMBER_PT, OUTER_BAND, QUIET, UPRIGHT_PT, anchored,
+    chart, draw_axes, fault, padded, pt, size, stroke, text,
 };
 
-/// Heights of the figure, points: where page one has room for it, and where it has less.
-pub const TALL_PT: f64 = 206.0;
-pub const LOW_PT: f64 = 160.0;
+/// Heights of the figure, points: page one takes the tallest that it has room for.
+pub const HEIGHTS_PT: [f64; 3] = [206.0, 172.0, 142.0];
+/// Least room right of the chart, points.
+const RIGHT_PT: f64 = 6.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
@@ -84,7 +87,17 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let mut chart = chart(area, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
+    let difference = Axis::in_unit(message!("figure-difference"), PairedUnit::Kelvin);
+    let difference_text = |k: &f64| difference.number(fixed(*k, 0), words);
+    // The last number stands below the right end at most.
+    let right_pt = RIGHT_PT.max(width_pt(&difference_text(&right_k), NUMBER_PT) / 2.0);
+    let mut chart = chart(
+        area,
+        (left_k, right_k),
+        (bottom_w, top_w),
+        true,
+        (UPRIGHT_PT, right_pt),
+    )?;
     let whole = |value: &f64| words.say(fixed(*value, 0));
     let power = if assessment.tested.estimates_irradiance() {
         message!("figure-power-short-estimated")
@@ -93,12 +106,13 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
     };
     let is_narrow = canvas.width_pt < 400.0;
     let axes = Axes {
-        x_name: &words.say(message!("figure-difference")),
+        x_name: &difference.name(words),
         y_name: &words.say(power),
-        x_text: &whole,
+        x_text: &difference_text,
         y_text: &whole,
         x_labels: if is_narrow { 5 } else { 10 },
         y_labels: 6,
+        left_pt: UPRIGHT_PT,
     };
     draw_axes(&mut chart, &axes)?;
     if !assessment

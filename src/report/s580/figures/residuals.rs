@@ -5,14 +5,16 @@ use jiff::civil::Date;
 use plotters::prelude::*;
 
 use crate::error::Result;
-use crate::language::{Message, Words, clock, fixed};
+use crate::language::{Message, PairedUnit, Phrase, Words, clock, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::report::figures::axis::Axis;
 use crate::report::figures::key::{Entry, Key};
 use crate::report::figures::marks::{KINDS, parts};
 use crate::report::figures::style::{
-    Area, Axes, Canvas, Chart, INK, LINE, chart, draw_axes, fault, padded, pt, size, stroke,
+    Area, Axes, Canvas, Chart, INK, LINE, UPRIGHT_PT, chart, draw_axes, fault, padded, pt, size,
+    stroke,
 };
 use crate::stats::normal::normal_order_scores;
 use crate::units::{local_hours, zoned};
@@ -24,7 +26,7 @@ const WIDE_PT: f64 = 400.0;
 /// What the first of them takes more, for its upright axis, points.
 const AXIS_PT: f64 = 38.0;
 /// Room right of a panel for half of the last number below it, points.
-const RIGHT_PT: f64 = 13.0;
+const RIGHT_PT: f64 = 17.0;
 /// Height of the row that names the days.
 const KEY_PT: f64 = 14.0;
 /// Where the first day stands in that row, and what its mark takes before it, points.
@@ -64,7 +66,7 @@ pub fn draw_residuals(
     };
     let key = (dates.len() <= KINDS).then(|| key(dates, canvas));
     let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
-    let panels = panels(words);
+    let panels = panels();
     let is_wide = canvas.width_pt >= WIDE_PT;
     let rows = if is_wide { 1 } else { panels.len() };
     canvas.draw(key_pt + PANEL_PT * rows as f64, |area| {
@@ -119,32 +121,32 @@ struct Heights {
 }
 
 /// What residuals are drawn over.
-struct Panel<'p> {
-    x_name: Message,
-    x_text: Box<dyn Fn(&f64) -> String + 'p>,
+struct Panel {
+    x: Axis,
+    x_number: fn(f64) -> Phrase,
     x_of: fn(&Residual) -> f64,
     /// Drawn against the normal distribution, else about zero.
     is_normal: bool,
 }
 
-fn panels(words: &Words) -> [Panel<'_>; 3] {
-    let whole = || Box::new(|value: &f64| words.say(fixed(*value, 0)));
+fn panels() -> [Panel; 3] {
+    let whole = |value: f64| fixed(value, 0);
     [
         Panel {
-            x_name: message!("figure-difference-short"),
-            x_text: whole(),
+            x: Axis::in_unit(message!("figure-difference-short"), PairedUnit::Kelvin),
+            x_number: whole,
             x_of: |residual| residual.difference_k,
             is_normal: false,
         },
         Panel {
-            x_name: message!("figure-start"),
-            x_text: Box::new(|value| words.say(clock(*value))),
+            x: Axis::named(message!("figure-start")),
+            x_number: clock,
             x_of: |residual| residual.hour,
             is_normal: false,
         },
         Panel {
-            x_name: message!("figure-expected"),
-            x_text: whole(),
+            x: Axis::named(message!("figure-expected")),
+            x_number: whole,
             x_of: |residual| residual.expected,
             is_normal: true,
         },
@@ -155,26 +157,27 @@ fn draw_panel(
     area: &Area<'_>,
     residuals: &[Residual],
     heights: &Heights,
-    panel: &Panel<'_>,
+    panel: &Panel,
     has_axis: bool,
     words: &Words,
 ) -> Result<()> {
     let across = padded(residuals.iter().map(panel.x_of), false);
     let up = (-heights.largest_w, heights.largest_w);
     let mut chart = if has_axis {
-        chart(area, across, up, true, RIGHT_PT)?
+        chart(area, across, up, true, (UPRIGHT_PT, RIGHT_PT))?
     } else {
         without_axis(area, across, up)?
     };
     let decimals = if heights.largest_w < 3.0 { 1 } else { 0 };
     let y_name = words.say(message!("figure-residual"));
     let axes = Axes {
-        x_name: &words.say(panel.x_name.clone()),
+        x_name: &panel.x.name(words),
         y_name: if has_axis { &y_name } else { "" },
-        x_text: &panel.x_text,
+        x_text: &|value| panel.x.number((panel.x_number)(*value), words),
         y_text: &|value| words.say(fixed(*value, decimals)),
         x_labels: 4,
         y_labels: 5,
+        left_pt: UPRIGHT_PT,
     };
     draw_axes(&mut chart, &axes)?;
     draw_expected(&mut chart, across, heights.sd_w, panel.is_normal)?;

@@ -1,7 +1,7 @@
 //! The conditions of page one as tracks: a scale each, with what is allowed and what was seen.
 
 use super::conditions::{BRIEF, brief, is_set_aside_by};
-use crate::language::{Words, clock, short};
+use crate::language::{PairedUnit, Words, clock, paired_number, short};
 use crate::procedure::Assessment;
 use crate::procedure::limit::Allowed;
 use crate::procedure::s580::limits::{LimitKey, S580Limit};
@@ -72,6 +72,9 @@ pub fn tracks(assessment: &Assessment, words: &Words) -> Vec<Track> {
 fn spoken(limit: &S580Limit, words: &Words) -> String {
     words.say(match limit.unit {
         "h" => clock(limit.value),
+        "°C" => paired_number(short(limit.value), Some(PairedUnit::Celsius)),
+        "K" => paired_number(short(limit.value), Some(PairedUnit::Kelvin)),
+        "m/s" => paired_number(short(limit.value), Some(PairedUnit::MetrePerSecond)),
         _ => short(limit.value),
     })
 }

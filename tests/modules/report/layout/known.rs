@@ -10,7 +10,7 @@ pub struct Known {
 pub const KNOWN: &[Known] = &[
     Known {
         rule: "no_document_is_too_long",
-        count: 59,
+        count: 57,
         reason: "four runs are nine pages in languages longer than English and on Letter, and \
             nine long runs, whose 180 intervals fill three pages, ten or eleven",
     },
@@ -22,7 +22,7 @@ pub const KNOWN: &[Known] = &[
     },
     Known {
         rule: "no_sentence_is_parted_from_its_table",
-        count: 24,
+        count: 23,
         reason: "a procedure's figure and the text beside it go to the next page where both do \
             not fit below its values",
     },

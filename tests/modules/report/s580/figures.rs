@@ -7,7 +7,7 @@ use simmerline::procedure::s580::result::count_reasons;
 use simmerline::report::figures::fit::width_pt;
 use simmerline::report::figures::style::Canvas;
 use simmerline::report::s580::figures::drawn::draw_figures;
-use simmerline::report::s580::figures::power_line::{TALL_PT, draw_power_line};
+use simmerline::report::s580::figures::power_line::{HEIGHTS_PT, draw_power_line};
 use simmerline::report::s580::figures::residuals::draw_residuals;
 
 use crate::kit::campaign::Invented;
@@ -22,8 +22,9 @@ const AMBER: &str = "#9A4A00";
 fn every_figure_is_well_formed_and_has_only_finite_numbers() {
     let mut residuals = 0;
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
-        let mut figures =
-            vec![draw_power_line(&assessment, &Canvas::page(Words::english()), TALL_PT).unwrap()];
+        let mut figures = vec![
+            draw_power_line(&assessment, &Canvas::page(Words::english()), HEIGHTS_PT[0]).unwrap(),
+        ];
         figures.extend(runs_drawn(&assessment, &Canvas::page(Words::english())));
         if let Some(sure) = assessment.s580.uncertainty() {
             figures
@@ -248,7 +249,8 @@ fn the_air_read_every_second_time_is_still_drawn() {
 #[test]
 fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
-        let svg = draw_power_line(&assessment, &Canvas::page(Words::english()), TALL_PT).unwrap();
+        let svg =
+            draw_power_line(&assessment, &Canvas::page(Words::english()), HEIGHTS_PT[0]).unwrap();
         // Labels of an axis share one coordinate and hold a number only.
         let mut labels: Vec<(String, String)> = Vec::new();
         for text in svg.split("<text ").skip(1) {

@@ -1,0 +1,66 @@
+//! What an axis measures: its name, and the numbers along it.
+
+use crate::language::{Message, PairedUnit, Phrase, Words, paired_number, unit_symbol};
+
+/// An axis.
+#[derive(Clone)]
+pub struct Axis {
+    name: Message,
+    unit: Option<PairedUnit>,
+}
+
+impl Axis {
+    /// An axis whose name says the unit.
+    pub fn named(name: Message) -> Self {
+        Axis { name, unit: None }
+    }
+
+    /// An axis in a unit that has one of the US beside it; its name takes it as `{ $unit }`.
+    pub fn in_unit(name: Message, unit: PairedUnit) -> Self {
+        Axis {
+            name: name.with("unit", unit_symbol(unit)),
+            unit: Some(unit),
+        }
+    }
+
+    /// Its name, with the unit.
+    pub fn name(&self, words: &Words) -> String {
+        words.say(self.name.clone())
+    }
+
+    /// A number along it: `50`, or `50 (90)`.
+    pub fn number(&self, number: Phrase, words: &Words) -> String {
+        words.say(paired_number(number, self.unit))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::{Language, UnitSystem, fixed};
+    use crate::message;
+
+    fn of_difference(units: UnitSystem) -> (String, String) {
+        let words = Words::new(Language::ENGLISH, units);
+        let axis = Axis::in_unit(message!("figure-difference-short"), PairedUnit::Kelvin);
+        (axis.name(&words), axis.number(fixed(50.0, 0), &words))
+    }
+
+    #[test]
+    fn a_difference_is_told_in_kelvin_and_beside_it_in_degrees_fahrenheit() {
+        let (name, number) = of_difference(UnitSystem::Si);
+        assert!(name.ends_with(", K"), "{name}");
+        assert_eq!(number, "50");
+        let (name, number) = of_difference(UnitSystem::Us);
+        assert!(name.ends_with(", K (°F)"), "{name}");
+        // 50 K is 90 °F, as a difference: 1 K is 1.8 °F (NIST SP 811, B.8).
+        assert_eq!(number, "50 (90)");
+    }
+
+    #[test]
+    fn an_axis_without_a_neighbour_in_the_us_stays_as_it_is() {
+        let words = Words::new(Language::ENGLISH, UnitSystem::Us);
+        let axis = Axis::named(message!("figure-power-short"));
+        assert_eq!(axis.number(fixed(50.0, 0), &words), "50");
+    }
+}
