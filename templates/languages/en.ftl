@@ -172,8 +172,6 @@ fact-dry = Empty vessel
 fact-sure = How sure
 fact-parts = Instruments are { $instruments } % of its square (section { $section }).
 fact-parts-assumed = Instruments, some of them assumed, are { $instruments } % of its square (section { $section }).
-fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
-fact-drawn-unsettled = The Monte Carlo check stopped before it settled: the ± is no less than the budget’s and stands, nothing need be done.
 
 ## Page one: the rating in plain words
 

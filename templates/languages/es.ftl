@@ -168,8 +168,6 @@ fact-dry = Recipiente vacío
 fact-sure = Incertidumbre
 fact-parts = Los instrumentos son el { $instruments } % de su cuadrado (sección { $section }).
 fact-parts-assumed = Los instrumentos, algunos supuestos, son el { $instruments } % de su cuadrado (sección { $section }).
-fact-drawn-wider = El intervalo es el más amplio de los del balance y Monte Carlo.
-fact-drawn-unsettled = La comprobación por Monte Carlo terminó antes de estabilizarse: el ± no es menor que el del balance y es válido, no hay que hacer nada.
 
 ## Page one: the rating in plain words
 

@@ -179,8 +179,6 @@ fact-dry = Récipient vide
 fact-sure = Incertitude
 fact-parts = Les instruments font { $instruments } % de son carré (section { $section }).
 fact-parts-assumed = Les instruments, certains supposés, font { $instruments } % de son carré (section { $section }).
-fact-drawn-wider = L’intervalle est le plus large de ceux du bilan et de Monte-Carlo.
-fact-drawn-unsettled = Le contrôle de Monte-Carlo s’est arrêté avant d’être stable : le ± n’est pas inférieur à celui du bilan et reste valable, il n’y a rien à faire.
 
 ## Page one: the rating in plain words
 

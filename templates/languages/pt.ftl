@@ -171,8 +171,6 @@ fact-dry = Recipiente vazio
 fact-sure = Incerteza
 fact-parts = Os instrumentos são { $instruments } % do seu quadrado (seção { $section }).
 fact-parts-assumed = Os instrumentos, alguns supostos, são { $instruments } % do seu quadrado (seção { $section }).
-fact-drawn-wider = O intervalo é o mais largo entre o do balanço e o de Monte Carlo.
-fact-drawn-unsettled = A verificação por Monte Carlo terminou antes de se estabilizar: o ± não é menor que o do balanço e continua válido, não é preciso fazer nada.
 
 ## Page one: the rating in plain words
 

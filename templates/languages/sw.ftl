@@ -167,8 +167,6 @@ fact-dry = Chombo kitupu
 fact-sure = Uhakika
 fact-parts = Vifaa ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-parts-assumed = Vifaa, baadhi vikiwa vimekisiwa, ni { $instruments } % ya mraba wake (sehemu ya { $section }).
-fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
-fact-drawn-unsettled = Uhakiki wa Monte Carlo ulisimama kabla haujatulia: ± si ndogo kuliko ya bajeti na inabaki halali, hakuna la kufanya.
 
 ## Page one: the rating in plain words
 

@@ -161,13 +161,6 @@ fn how_sure(assessment: &Assessment, sections: &Sections, words: &Words) -> Opti
         .with("instruments", fixed(100.0 - scatter, 0))
         .with("section", budget_in),
     );
-    if uncertainty.interval_w != uncertainty.budget.interval() {
-        parts.push(message!("fact-drawn-wider"));
-    }
-    let drawn = uncertainty.monte_carlo;
-    if drawn.is_some_and(|drawn| !drawn.outcome.is_stable) {
-        parts.push(message!("fact-drawn-unsettled"));
-    }
     Some(words.say(joined(parts, " ")))
 }
 

@@ -16,8 +16,9 @@ use crate::report::s580::shown_runs::ShownRuns;
 /// Names of the figures of page one: the line from the tallest to the lowest, and the others.
 pub const POWER_LINES: [&str; HEIGHTS_PT.len()] = [
     "power-line.svg",
-    "power-line-lower.svg",
-    "power-line-lowest.svg",
+    "power-line-2.svg",
+    "power-line-3.svg",
+    "power-line-4.svg",
 ];
 pub const INTERVAL: &str = "interval.svg";
 pub const CONDITIONS: &str = "conditions.svg";

@@ -23,7 +23,7 @@ use crate::report::figures::style::{
 };
 
 /// Heights of the figure, points: page one takes the tallest that it has room for.
-pub const HEIGHTS_PT: [f64; 3] = [206.0, 172.0, 142.0];
+pub const HEIGHTS_PT: [f64; 4] = [206.0, 172.0, 142.0, 118.0];
 /// Least room right of the chart, points.
 const RIGHT_PT: f64 = 6.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.

@@ -16,6 +16,7 @@ use simmerline::planning::{Plan, plan};
 use simmerline::procedure::Assessment;
 use simmerline::report::comparison::outputs::outputs as comparison_outputs;
 use simmerline::report::plan::outputs::field_sheet;
+use simmerline::report::words::build;
 use simmerline::report::{Edition, outputs};
 
 use super::lines::{Line, lines_of};
@@ -54,6 +55,10 @@ pub struct Made {
     /// Lines of text of each page.
     pub lines: Vec<Vec<Line>>,
     pub tags: Tags,
+    /// Names of the facts that page one has room for where no shortcomings are told, and how many
+    /// shortcomings there are.
+    pub facts: Vec<String>,
+    pub shortcomings: usize,
     /// Words that the tester wrote, which the report quotes.
     pub own_words: BTreeSet<String>,
 }
@@ -118,6 +123,14 @@ fn make_one(
         has_attachments: false,
         ..Edition::plain(issued())
     };
+    let headline = match source {
+        Source::Report(assessment) => Some(build(assessment, &edition).headline),
+        _ => None,
+    };
+    let (facts, shortcomings) = headline.map_or_else(Default::default, |headline| {
+        let facts = headline.facts.into_iter().map(|fact| fact.label);
+        (facts.collect(), headline.findings.len())
+    });
     let (kind, files) = match source {
         Source::Report(assessment) => {
             let runs = assessment.tested.campaign.runs.len();
@@ -151,6 +164,8 @@ fn make_one(
         pages,
         lines,
         tags,
+        facts,
+        shortcomings,
         own_words: own_words.clone(),
     }
 }

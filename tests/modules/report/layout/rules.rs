@@ -96,6 +96,7 @@ rules! {
     the_outline_leads_to_each_section_once: flow::wrong_outline;
     sections_are_linked: flow::no_links;
     the_title_is_read_first: flow::wrong_reading_order;
+    page_one_tells_its_facts: said::untold_facts;
     numbers_are_rounded: said::wrong_numbers;
     no_code_is_printed: said::codes;
     probabilities_are_numbers: said::wrong_probabilities;

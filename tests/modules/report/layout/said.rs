@@ -17,6 +17,27 @@ fn texts(made: &Made) -> impl Iterator<Item = (usize, &str)> {
     pages.flat_map(|(index, lines)| lines.iter().map(move |line| (index, line.text.as_str())))
 }
 
+/// Page one tells every fact where nothing falls short, and the first two where at most three
+/// things do.
+pub fn untold_facts(made: &Made) -> Vec<Found> {
+    let first: Vec<&str> = (made.lines[0].iter())
+        .map(|line| line.text.as_str())
+        .collect();
+    let least = match made.shortcomings {
+        0 => made.facts.len(),
+        1..=3 => 2,
+        _ => 0,
+    };
+    let facts = made.facts.iter().take(least);
+    // A long name goes on in the next line.
+    let begin = |fact: &str| fact.chars().take(6).collect::<String>();
+    let is_told = |fact: &&String| first.iter().any(|line| line.starts_with(&begin(fact)));
+    let untold = facts.filter(|fact| !is_told(fact));
+    untold
+        .map(|fact| Found::on(0, format!("\"{fact}\" is not told")))
+        .collect()
+}
+
 /// A number as it is printed, by its digits before and after the decimal mark.
 struct Number<'t> {
     /// What stands before it in its line.
