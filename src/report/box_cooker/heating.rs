@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
-use crate::language::PairedUnit;
+use crate::language::{PairedUnit, unit_symbol};
 use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
@@ -85,7 +85,10 @@ pub fn rise_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
         measured_name: words.say(message!("box-key-water")),
         told_name: words.say(message!("box-key-told")),
         x: Axis::named(message!("box-axis-time")),
-        y: Axis::in_unit(message!("box-axis-water"), PairedUnit::Celsius),
+        y: Axis::in_unit(
+            message!("box-axis-water", unit = unit_symbol(PairedUnit::Celsius)),
+            PairedUnit::Celsius,
+        ),
         from_zero: false,
     };
     Ok(Some(Asset {

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
-use crate::language::PairedUnit;
+use crate::language::{PairedUnit, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dish::cooling::Cooling;
@@ -62,7 +62,13 @@ pub fn fall_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
         measured_name: words.say(message!("dish-key-water")),
         told_name: words.say(message!("dish-key-told")),
         x: Axis::named(message!("dish-axis-time")),
-        y: Axis::in_unit(message!("dish-axis-difference"), PairedUnit::Kelvin),
+        y: Axis::in_unit(
+            message!(
+                "dish-axis-difference",
+                unit = unit_symbol(PairedUnit::Kelvin)
+            ),
+            PairedUnit::Kelvin,
+        ),
         from_zero: true,
     };
     Ok(Some(Asset {

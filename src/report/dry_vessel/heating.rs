@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use crate::error::Result;
-use crate::language::{PairedUnit, Words};
+use crate::language::{PairedUnit, Words, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
@@ -38,7 +38,10 @@ pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Op
         measured_name: words.say(message!("dry-key-vessel")),
         told_name: words.say(message!("dry-key-plateau")),
         x: Axis::named(message!("dry-axis-time")),
-        y: Axis::in_unit(message!("dry-axis-vessel"), PairedUnit::Celsius),
+        y: Axis::in_unit(
+            message!("dry-axis-vessel", unit = unit_symbol(PairedUnit::Celsius)),
+            PairedUnit::Celsius,
+        ),
         from_zero: false,
     };
     for (run, name) in assessment

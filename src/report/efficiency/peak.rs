@@ -1,7 +1,7 @@
 //! Exergy that the water gains against its temperature difference, and the parabola.
 
 use crate::error::Result;
-use crate::language::PairedUnit;
+use crate::language::{PairedUnit, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::efficiency::peak::{Parabola, parabola};
@@ -57,7 +57,13 @@ pub fn exergy_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Opt
         },
         told,
         measured_name: words.say(message!("efficiency-key-intervals")),
-        x: Axis::in_unit(message!("efficiency-axis-difference"), PairedUnit::Kelvin),
+        x: Axis::in_unit(
+            message!(
+                "efficiency-axis-difference",
+                unit = unit_symbol(PairedUnit::Kelvin)
+            ),
+            PairedUnit::Kelvin,
+        ),
         y: Axis::named(message!("efficiency-axis-exergy")),
         from_zero: true,
     };

@@ -1,6 +1,6 @@
 //! What an axis measures: its name, and the numbers along it.
 
-use crate::language::{Message, PairedUnit, Phrase, Words, paired_number, unit_symbol};
+use crate::language::{Message, PairedUnit, Phrase, Words, paired_number};
 
 /// An axis.
 #[derive(Clone)]
@@ -15,10 +15,12 @@ impl Axis {
         Axis { name, unit: None }
     }
 
-    /// An axis in a unit that has one of the US beside it; its name takes it as `{ $unit }`.
+    /// An axis in a unit that has one of the US beside it; its name says the [`unit_symbol`].
+    ///
+    /// [`unit_symbol`]: crate::language::unit_symbol
     pub fn in_unit(name: Message, unit: PairedUnit) -> Self {
         Axis {
-            name: name.with("unit", unit_symbol(unit)),
+            name,
             unit: Some(unit),
         }
     }
@@ -37,12 +39,14 @@ impl Axis {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::language::{Language, UnitSystem, fixed};
+    use crate::language::{Language, UnitSystem, fixed, unit_symbol};
     use crate::message;
 
     fn of_difference(units: UnitSystem) -> (String, String) {
         let words = Words::new(Language::ENGLISH, units);
-        let axis = Axis::in_unit(message!("figure-difference-short"), PairedUnit::Kelvin);
+        let unit = PairedUnit::Kelvin;
+        let name = message!("figure-difference-short", unit = unit_symbol(unit));
+        let axis = Axis::in_unit(name, unit);
         (axis.name(&words), axis.number(fixed(50.0, 0), &words))
     }
 

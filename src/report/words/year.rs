@@ -6,7 +6,7 @@ use crate::campaign::model::Impact;
 use crate::error::Result;
 use crate::language::{
     Message, PairedUnit, Phrase, Words, celsius, clauses, duration, fixed, kelvins, kilograms,
-    litres, range, short,
+    litres, range, short, unit_symbol,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -133,7 +133,10 @@ pub fn year_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
             decimals: 1,
         },
         Bars {
-            axis: Axis::in_unit(message!("year-axis-water"), PairedUnit::Litre),
+            axis: Axis::in_unit(
+                message!("year-axis-water", unit = unit_symbol(PairedUnit::Litre)),
+                PairedUnit::Litre,
+            ),
             values: months.clone().map(|month| month.pasteurised_kg).collect(),
             decimals: 0,
         },

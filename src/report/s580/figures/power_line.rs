@@ -6,7 +6,7 @@ use plotters::style::text_anchor::{HPos, VPos};
 use super::power_labels::write_labels;
 
 use crate::error::Result;
-use crate::language::{PairedUnit, fixed};
+use crate::language::{PairedUnit, fixed, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
@@ -87,7 +87,10 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let difference = Axis::in_unit(message!("figure-difference"), PairedUnit::Kelvin);
+    let difference = Axis::in_unit(
+        message!("figure-difference", unit = unit_symbol(PairedUnit::Kelvin)),
+        PairedUnit::Kelvin,
+    );
     let difference_text = |k: &f64| difference.number(fixed(*k, 0), words);
     // The last number stands below the right end at most.
     let right_pt = RIGHT_PT.max(width_pt(&difference_text(&right_k), NUMBER_PT) / 2.0);

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use plotters::prelude::*;
 
 use crate::error::Result;
-use crate::language::{Message, PairedUnit, Phrase, Words, clock, fixed};
+use crate::language::{Message, PairedUnit, Phrase, Words, clock, fixed, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
@@ -133,7 +133,13 @@ fn panels() -> [Panel; 3] {
     let whole = |value: f64| fixed(value, 0);
     [
         Panel {
-            x: Axis::in_unit(message!("figure-difference-short"), PairedUnit::Kelvin),
+            x: Axis::in_unit(
+                message!(
+                    "figure-difference-short",
+                    unit = unit_symbol(PairedUnit::Kelvin)
+                ),
+                PairedUnit::Kelvin,
+            ),
             x_number: whole,
             x_of: |residual| residual.difference_k,
             is_normal: false,
