@@ -2164,8 +2164,8 @@ dry-mean-of = The value is the mean of { $runs ->
 } with a plateau.
 # Headers of a table with a row a run: there is little room.
 dry-head-run = run
-dry-head-plateau = plateau, °C
-dry-head-ambient = air, °C
+dry-head-plateau = plateau, { $unit }
+dry-head-ambient = air, { $unit }
 dry-head-irradiance = sun, W/m²
 dry-head-difference = K m²/W
 dry-head-initial = first rise, K/min

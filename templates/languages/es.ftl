@@ -2206,8 +2206,8 @@ dry-mean-of = El valor es la media de { $runs ->
 } con estancamiento.
 # Headers of a table with a row a run: there is little room.
 dry-head-run = serie
-dry-head-plateau = estanc., °C
-dry-head-ambient = aire, °C
+dry-head-plateau = estanc., { $unit }
+dry-head-ambient = aire, { $unit }
 dry-head-irradiance = irrad., W/m²
 # As in English
 dry-head-difference = K m²/W

@@ -2234,9 +2234,9 @@ dry-mean-of = La valeur est la moyenne de { $runs ->
 } avec un palier.
 # Headers of a table with a row a run: there is little room.
 dry-head-run = série
-dry-head-plateau = palier, °C
+dry-head-plateau = palier, { $unit }
 # As in English
-dry-head-ambient = air, °C
+dry-head-ambient = air, { $unit }
 dry-head-irradiance = soleil, W/m²
 # As in English
 dry-head-difference = K m²/W

@@ -2200,8 +2200,8 @@ dry-mean-of = O valor é a média de { $runs ->
 } com patamar.
 # Headers of a table with a row a run: there is little room.
 dry-head-run = série
-dry-head-plateau = patamar, °C
-dry-head-ambient = ar, °C
+dry-head-plateau = patamar, { $unit }
+dry-head-ambient = ar, { $unit }
 dry-head-irradiance = sol, W/m²
 # As in English
 dry-head-difference = K m²/W

@@ -2238,8 +2238,8 @@ dry-mean-of = Thamani ni wastani wa { $runs ->
 } kilele tulivu.
 # Headers of a table with a row a run: there is little room.
 dry-head-run = duru
-dry-head-plateau = kilele, °C
-dry-head-ambient = hewa, °C
+dry-head-plateau = kilele, { $unit }
+dry-head-ambient = hewa, { $unit }
 dry-head-irradiance = jua, W/m²
 # As in English
 dry-head-difference = K m²/W

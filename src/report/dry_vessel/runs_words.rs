@@ -1,7 +1,7 @@
 //! Dry runs in words.
 
 use super::heating::{FILE, names};
-use crate::language::{Message, Words, celsius, fixed};
+use crate::language::{Message, PairedUnit, Words, celsius, fixed, paired_number, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dry_vessel::dry_run::DryRun;
@@ -75,10 +75,11 @@ fn table(assessment: &Assessment, words: &Words) -> Table {
                 seen
             }
         });
+    let degrees = unit_symbol(PairedUnit::Celsius);
     let mut heads = vec![
         words.say(message!("dry-head-run")),
-        words.say(message!("dry-head-plateau")),
-        words.say(message!("dry-head-ambient")),
+        words.say(message!("dry-head-plateau", unit = degrees.clone())),
+        words.say(message!("dry-head-ambient", unit = degrees)),
         words.say(message!("dry-head-irradiance")),
         words.say(message!("dry-head-difference")),
         words.say(message!("dry-head-initial")),
@@ -100,11 +101,12 @@ fn table(assessment: &Assessment, words: &Words) -> Table {
 fn cells(run: &DryRun, name: String, levels: usize, words: &Words) -> Vec<String> {
     const NONE: &str = "–";
     let said = |text: Option<String>| text.unwrap_or_else(|| NONE.to_owned());
+    let degrees = |c: f64| words.say(paired_number(fixed(c, 0), Some(PairedUnit::Celsius)));
     let plateau = run.plateau.as_ref();
     let mut cells = vec![
         name,
-        said(plateau.map(|one| words.say(fixed(one.vessel_c, 0)))),
-        said(plateau.map(|one| words.say(fixed(one.ambient_c, 0)))),
+        said(plateau.map(|one| degrees(one.vessel_c))),
+        said(plateau.map(|one| degrees(one.ambient_c))),
         said(plateau.map(|one| words.say(fixed(one.irradiance_w_m2, 0)))),
         said(
             run.difference

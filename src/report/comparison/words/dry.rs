@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::calls::Calls;
 use super::lines::{MOST_PANELS, Panel, columns, panel_pt};
 use crate::comparison::Comparison;
-use crate::language::{Phrase, Words, celsius, fixed};
+use crate::language::{PairedUnit, Phrase, Words, celsius, fixed, paired_number, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dry_vessel::dry_run::DryRun;
@@ -45,10 +45,11 @@ pub fn drawn(comparison: &Comparison, calls: &Calls) -> Vec<usize> {
 /// Puts the dry vessels into words; `None` unless several campaigns have one.
 pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryPart> {
     let places = drawn(comparison, calls);
+    let degrees = unit_symbol(PairedUnit::Celsius);
     let header = [
         message!("dry-head-run"),
-        message!("dry-head-plateau"),
-        message!("dry-head-ambient"),
+        message!("dry-head-plateau", unit = degrees.clone()),
+        message!("dry-head-ambient", unit = degrees),
         message!("dry-head-irradiance"),
         message!("dry-head-difference"),
     ];
@@ -83,12 +84,13 @@ pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryP
 fn row(calls: &Calls, place: usize, one: &Assessment, run: &DryRun, words: &Words) -> Vec<String> {
     let plateau = run.plateau.as_ref();
     let cell = |value: Option<f64>| value.map_or_else(|| NONE.into(), |value| fixed(value, 0));
+    let degrees = |c: Option<f64>| paired_number(cell(c), c.map(|_| PairedUnit::Celsius));
     let cells: [Phrase; 7] = [
         calls.number(place).into(),
         calls.name(place).into(),
         (&one.tested.dry_runs[run.run].plan.label).into(),
-        cell(plateau.map(|one| one.vessel_c)),
-        cell(plateau.map(|one| one.ambient_c)),
+        degrees(plateau.map(|one| one.vessel_c)),
+        degrees(plateau.map(|one| one.ambient_c)),
         cell(plateau.map(|one| one.irradiance_w_m2)),
         run.difference
             .as_ref()
