@@ -175,7 +175,7 @@ fn readings_of_a_flat_sensor_are_shown_as_they_count() {
     let text = once(&bench, 11, 0, &[]).exits(0).out;
     let sun = behind(&text, "sun");
     let (counts, sensor) = sun
-        .split_once(" W/m² facing the sun, which counts (")
+        .split_once(" W/m² facing the sun, which is used (")
         .unwrap();
     assert!(sensor.starts_with("flat sensor: 896)"), "{sun}");
     let counts: f64 = counts.parse().unwrap();
