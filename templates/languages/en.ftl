@@ -1005,6 +1005,7 @@ memory-box = Mullick, Kandpal and Saxena 1987 and IS 13429 (figures of merit)
 memory-dish = Mullick, Kandpal and Kumar 1991 (figures of a dish)
 memory-efficiency = Kumar, Vishwanath and Gupta 2012 (peak exergy; its abstract was seen)
 memory-food = Chen 1985 and the ASHRAE Handbook, Refrigeration (specific heats of food)
+memory-groups = Piepho 2004 (groups by letters)
 memory-cautions = ISO 13732-1:2006 (burns); Ciochetti and Metcalf 1984 (pasteurising)
 report-end = End of report { $number }
 
