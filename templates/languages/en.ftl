@@ -127,8 +127,8 @@ headline-not-valid = By these readings the water gained more heat than the sunli
 headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
-headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } more interval
@@ -210,7 +210,7 @@ figure-aside-most = most often: { $reason } ({ $count })
 figure-band-dark = dark: scatter and days
 figure-band-light = light: with the instruments (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = dark: scatter of the one day
+figure-band-dark-one-day = dark: scatter, without days
 figure-band-light-one-day = light: with the instruments; not 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
@@ -511,6 +511,8 @@ acceptance-not-shown-remedy = Leave the cooker unmoved for an hour, twice or mor
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = It rests on { counted-intervals } on { counted-days } with sound readings, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
+# Where readings are too far apart for intervals; { $steps }: always several.
+balance-rests-on-steps = It rests on { $steps } steps between readings of the water, on { counted-days }, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
 balance-counts-vessels = Gain, loss and power here include the heat capacity of the vessels, { $heat } J/K: { $basis }. The rating and the section on cooking are for the water alone.
 balance-scaling-adds = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
@@ -2350,6 +2352,8 @@ terminal-invented = { $title } (invented)
 terminal-horizontal = horizontal sensor
 terminal-plane-not-stated = plane of the sensor not stated
 terminal-one-day = one day only: ± is not 95 %
+# Of several days, none of which can be left out.
+terminal-days-not-in-spread = day-to-day scatter not in ±: not 95 %
 terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })

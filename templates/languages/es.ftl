@@ -121,8 +121,8 @@ headline-not-valid = Según estas lecturas, el agua ganó más calor que la ener
 headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
-headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalo más
@@ -210,7 +210,7 @@ figure-aside-most = sobre todo: { $reason } ({ $count })
 figure-band-dark = oscuro: dispersión y días
 figure-band-light = claro: con los instrumentos (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = oscuro: dispersión del único día
+figure-band-dark-one-day = oscuro: dispersión, sin los días
 figure-band-light-one-day = claro: con los instrumentos; no es el 95 %
 # Read out to those who do not see the figure.
 # As in English
@@ -521,6 +521,7 @@ acceptance-not-shown-remedy = Deje la cocina sin mover durante una hora, dos vec
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Se basa en { counted-intervals } en { counted-days } con lecturas fiables, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
+balance-rests-on-steps = Se basa en { $steps } pasos entre lecturas del agua, en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
 balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia incluyen la capacidad calorífica de los recipientes, { $heat } J/K: { $basis }. El resultado y la sección sobre la cocción se refieren solo al agua.
 balance-scaling-adds = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
@@ -2395,6 +2396,7 @@ terminal-invented = { $title } (inventado)
 terminal-horizontal = sensor horizontal
 terminal-plane-not-stated = plano del sensor sin indicar
 terminal-one-day = un solo día: ± no es del 95 %
+terminal-days-not-in-spread = dispersión entre días fuera del ±: no es del 95 %
 terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })

@@ -133,8 +133,8 @@ headline-not-valid = D’après ces relevés, l’eau a gagné plus de chaleur q
 headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
-headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalle de plus
@@ -221,7 +221,7 @@ figure-aside-most = le plus souvent : { $reason } ({ $count })
 figure-band-dark = foncé : dispersion et jours
 figure-band-light = clair : avec les instruments (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = foncé : dispersion du seul jour
+figure-band-dark-one-day = foncé : dispersion, sans les jours
 figure-band-light-one-day = clair : avec les instruments ; pas 95 %
 # Read out to those who do not see the figure.
 # As in English
@@ -539,6 +539,7 @@ acceptance-not-shown-remedy = Laissez le cuiseur immobile pendant une heure, deu
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Il repose sur { counted-intervals } aux relevés fiables ({ counted-days }), à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
+balance-rests-on-steps = Il repose sur { $steps } pas entre relevés de l’eau ({ counted-days }), à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
 balance-counts-vessels = Ici, le gain, la perte et la puissance comprennent la capacité thermique des récipients, { $heat } J/K : { $basis }. Le résultat et la section sur la cuisson ne valent que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
@@ -2424,6 +2425,7 @@ terminal-invented = { $title } (inventé)
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
 terminal-one-day = un seul jour : ± n’est pas à 95 %
+terminal-days-not-in-spread = dispersion entre jours hors du ± : pas à 95 %
 terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })

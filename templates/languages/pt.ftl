@@ -124,8 +124,8 @@ headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a ene
 headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
-headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] mais { $intervals } intervalo
@@ -213,7 +213,7 @@ figure-aside-most = principal motivo: { $reason } ({ $count })
 figure-band-dark = escuro: dispersão e dias
 figure-band-light = claro: com os instrumentos (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = escuro: dispersão do único dia
+figure-band-dark-one-day = escuro: dispersão, sem os dias
 figure-band-light-one-day = claro: com os instrumentos; não é 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
@@ -518,6 +518,7 @@ acceptance-not-shown-remedy = Deixe o fogão sem mover durante uma hora, duas ve
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Baseia-se em { counted-intervals } em { counted-days } com leituras confiáveis, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
+balance-rests-on-steps = Baseia-se em { $steps } passos entre leituras da água, em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
 balance-counts-vessels = Aqui o ganho, a perda e a potência incluem a capacidade térmica dos recipientes, { $heat } J/K: { $basis }. O resultado e a seção sobre o cozimento são só da água.
 balance-scaling-adds = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² tira { $power } W de Ps(50).
@@ -2389,6 +2390,7 @@ terminal-invented = { $title } (inventada)
 terminal-horizontal = sensor na horizontal
 terminal-plane-not-stated = plano do sensor sem indicação
 terminal-one-day = um só dia: ± não é de 95 %
+terminal-days-not-in-spread = dispersão entre dias fora do ±: não é de 95 %
 terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })

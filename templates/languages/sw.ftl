@@ -120,8 +120,8 @@ headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwan
 headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
-headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (angalau { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (angalau { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] kipindi { $intervals } zaidi
@@ -209,7 +209,7 @@ figure-aside-most = mara nyingi: { $reason } ({ $count })
 figure-band-dark = nyeusi zaidi: mtawanyiko na siku
 figure-band-light = hafifu: pamoja na vifaa (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = nyeusi zaidi: mtawanyiko wa siku moja
+figure-band-dark-one-day = nyeusi zaidi: mtawanyiko, bila siku
 figure-band-light-one-day = hafifu: pamoja na vifaa; si 95 %
 # Read out to those who do not see the figure.
 # As in English
@@ -523,6 +523,7 @@ acceptance-not-shown-remedy = Acha jiko bila kulisogeza kwa saa moja, mara mbili
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Inategemea { counted-intervals } katika { counted-days } vyenye vipimo vizuri, kwa { $mean } W/m² kwa wastani ({ $range } W/m²). Vikomo vya hali ya hewa na saa havitumiki hapa; dirisha la halijoto ya maji, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga bila mawingu hutumika.
+balance-rests-on-steps = Inategemea hatua { $steps } kati ya vipimo vya maji, katika { counted-days }, kwa { $mean } W/m² kwa wastani ({ $range } W/m²). Vikomo vya hali ya hewa na saa havitumiki hapa; dirisha la halijoto ya maji, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga bila mawingu hutumika.
 balance-counts-vessels = Hapa pato, upotevu na nguvu zinajumuisha uwezo wa vyombo kuhifadhi joto, { $heat } J/K: { $basis }. Tathmini na sehemu ya upishi ni za maji pekee.
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
@@ -2428,6 +2429,7 @@ terminal-invented = { $title } (ya kubuni)
 terminal-horizontal = kihisi cha mlalo
 terminal-plane-not-stated = bapa la kihisi halikutajwa
 terminal-one-day = siku moja tu: ± si ya 95 %
+terminal-days-not-in-spread = mtawanyiko wa siku haumo katika ±: si ya 95 %
 terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })

@@ -252,7 +252,7 @@ fn intervals_of_another_day_are_told_with_their_date() {
     let bench = bench_until(9000);
     let same_day = once(&bench, 13, 0, &[]).exits(0).out;
     let gained = behind(&same_day, "today").to_owned();
-    assert!(gained.starts_with("14 of 15 intervals count;"), "{gained}");
+    assert!(gained.starts_with("14 of 15 intervals used;"), "{gained}");
     let later = once(&bench, 13 + 48, 0, &[]).exits(0).out;
     assert!(
         later.starts_with("~ Waiting for the first row of today\n"),

@@ -399,7 +399,7 @@ fn notes_are_of_what_the_medium_shows() {
         let notes = ranking_notes(&found, &numbered, medium);
         let first = Words::english().say(notes[0].clone());
         assert_eq!(
-            first.contains("stands below"),
+            first.contains("listed below"),
             medium == Medium::Paper,
             "{first}"
         );

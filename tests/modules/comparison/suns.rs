@@ -95,7 +95,7 @@ fn a_stronger_cooker_is_found_so_under_another_sun() {
         "{cause}"
     );
     assert!(
-        cause.contains("Wattle less Mulga by the heat balances: gain +0."),
+        cause.contains("Wattle minus Mulga by the heat balances: gain +0."),
         "{cause}"
     );
 }
