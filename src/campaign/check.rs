@@ -371,7 +371,7 @@ fn check_procedures(checker: &mut Checker<'_>, written: &CampaignTable) -> Proce
         checker.problem(
             KEY,
             "\"s580\" is not among them",
-            "add it: the intervals that the others rest on, and page one, are the practice's",
+            "add it: page one, and the intervals that the others rest on, are those of the standard",
         );
     }
     Procedures(Some(found))

@@ -148,7 +148,7 @@ pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> Cooking
             "cooking.irradiance_w_m2",
             written.irradiance_w_m2,
             COOKING_IRRADIANCE_W_M2,
-            "W/m², within which the practice tests",
+            "W/m², within the range of the standard",
         ),
         ("cooking.ambient_c", written.ambient_c, COOKING_AIR_C, "°C"),
         ("cooking.start_c", written.start_c, COOKING_START_C, "°C"),

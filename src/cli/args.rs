@@ -50,7 +50,7 @@ Example, from nothing to a report:
   simmerline check my-cooker      what can be used so far, and what is missing
   simmerline report my-cooker     the rating, as reports/my-cooker.pdf
   simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is
-  simmerline verify reports/my-cooker.pdf     whether a report says what its data give
+  simmerline verify reports/my-cooker.pdf     whether a report follows from its data
 
 The manual: simmerline manual lists what there is to read.";
 
@@ -63,17 +63,17 @@ Example:
   simmerline report sample-runs --out reports
 
 Writes for each campaign NAME.pdf (the report), NAME.rating.json (its results, as data) and \
-NAME.intervals.csv (one row an interval); NAME is the name of the campaign's folder. --format \
+NAME.intervals.csv (one row per interval); NAME is the name of the campaign's folder. --format \
 chooses the form, several with commas: html writes the report as NAME.html, one file that \
 opens without a network, on a phone too, and of several campaigns index.html, which ranks them \
 and leads to their files; parquet writes the rows of each campaign into the data \
-sets campaigns and intervals, a file a campaign, and of several campaigns collects all that lie \
-there into campaigns.parquet, intervals.parquet and datapackage.json, which says what is in each \
+sets campaigns and intervals, one file per campaign, and of several campaigns collects all that lie \
+there into campaigns.parquet, intervals.parquet and datapackage.json, which describes each \
 file and column.
 
 Outputs keep the tree: of programme/kiln/ash below PATH programme they are kiln/ash.pdf and so \
-on. NAME.made.json says what they were made of; where nothing of it has changed, nor the \
-options nor the version, the campaign is left alone, so that a call that was stopped goes on \
+on. NAME.made.json says what they were made of; where nothing of it, of the options or of the \
+version has changed, the campaign is left alone, so that a call that was stopped goes on \
 where it was. A campaign that cannot be read does not stop the others: each cause is told once, \
 and summary.json, of several campaigns, has an entry for each. A campaign's files are put in \
 place together; NAME.unfinished.json beside them says that a call was killed just then, and the \
@@ -87,7 +87,7 @@ Reads and screens the logs as a report would, writes nothing, and says what was 
 set aside and why, what would remedy it, which figures of other procedures there are so far \
 and what they lack, and how each column of the logs was understood. The first line is the \
 verdict, with ✓ for a rating that conforms, ~ for one that is indicative, ✗ for one that is \
-not valid or not there; the second says what to do next. Keys that a file shared.toml in the \
+not valid or missing; the second says what to do next. Keys that a file shared.toml in the \
 campaign's folder or above it gives are listed, and files that look like logs and that no run \
 names.
 
@@ -98,10 +98,9 @@ const COMPARE_HELP: &str = "\
 Example:
   simmerline compare my-cooker my-cooker-with-skirt
 
-Takes two to two hundred campaigns, as folders or as reports (PDF), whose data it takes out of \
-them, and writes comparison.pdf, comparison.json and comparison.csv: every difference of \
-Ps(50) with its 95 % interval, and whether it is real; and the same of every other figure that \
-two of them state and that was taken alike, so that dry vessels are compared, too. Give one id \
+Takes two to two hundred campaigns, as folders or as reports (PDF) with their data inside, and writes comparison.pdf, comparison.json and comparison.csv: every difference of \
+Ps(50) with its 95 % interval, and whether it is real; and the same for every other figure that \
+two of them state under like conditions, so that dry vessels are compared, too. Give one id \
 under [instruments] to an instrument that several campaigns share: its errors then cancel.";
 
 const VERIFY_HELP: &str = "\
@@ -110,8 +109,8 @@ Example:
 
 A report carries its campaign file, shared keys, logs, photo and results; a comparison those of all its \
 campaigns; a field sheet what it was planned from. This takes them out, computes everything \
-again, sets the pages again, and demands the same file, byte for byte. Where it is another, it \
-says line by line what differs: hashes, rating, regression, intervals, headline, each page, \
+again, typesets the pages again, and demands the same file, byte for byte. Where it differs, it \
+says line by line how: hashes, rating, regression, intervals, headline, each page, \
 and what is not drawn, such as bookmarks. A log \
 of more than 100 MB is not inside: keep it beside the PDF, under its name. It shows that the \
 file follows from the data, not that the data are true.
@@ -144,8 +143,8 @@ const PLAN_HELP: &str = "\
 Example:
   simmerline plan my-cooker --date 2026-03-21
 
-Says when the practice lets one test that day, what the sun does and how strong a clear sky \
-is, how much water to weigh in, when to re-aim, what is still missing and, for a cooker rated \
+Says when the standard allows testing that day, the sun's course and clear-sky irradiance, \
+how much water to weigh in, when to re-aim, what is still missing and, for a cooker rated \
 already, what to expect; and writes a field sheet of one page, NAME.DATE.field-sheet.pdf, to \
 fill in with a pencil. --format html writes it as a web page to read from a phone in the sun: \
 large, black on white, without a network.
@@ -159,22 +158,22 @@ Example:
   simmerline watch my-cooker --sound
 
 For a test day with a logger that writes a log: follows the campaign's logs as they grow and \
-draws, in place, how the interval that runs stands and what would spoil it, what to do, the \
+draws, in place, the state of the running interval and what would spoil it, what to do, the \
 newest row, intervals gained and missing, when to re-aim, when the solar window closes, and \
-what check says of the rows so far. Ctrl-C ends it. A last line without its end is not judged \
-yet. A log that is not there, cannot be read, was begun anew or is silent, a clock that jumps, \
-and a campaign file that is being edited are told, and end nothing. Nothing is written.
+what check says of the rows so far. Ctrl-C ends it. An incomplete last line is not judged \
+yet. A log that is missing, cannot be read, was started anew or is silent, a clock that jumps, \
+and a campaign file that is being edited are reported, and end nothing. Nothing is written.
 
 Where the output is no terminal that can be drawn on (a pipe, a file, TERM=dumb), the same is \
 printed whenever something happens: an interval ended or was spoiled, it is time to aim, the \
-solar window opened or closed, a trouble came or went. With --once it is printed once.";
+solar window opened or closed, trouble began or ended. With --once it is printed once.";
 
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
   simmerline new my-cooker --yes --units us --cooker panel --opening \"36 x 24 in\"
 
-Asks, on a terminal, what is tested, where and with what, each answer in the units that you have \
+Asks, on a terminal, what is tested, where and with what; each answer is in your own units \
 and checked, with a way back; then writes campaign.toml with the answers, every key explained, and \
 an empty log with the right header; or, where the folder has logs already, lists them and writes a \
 run for each, in the order of their dates. Without a terminal, or with --yes, it asks nothing: what \
@@ -188,7 +187,7 @@ const ENTER_HELP: &str = "\
 Example:
   simmerline enter my-cooker --date 2026-11-03
 
-Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number), sky \
+Types in a pencilled field sheet, one line per time: water, air, wind (Beaufort number), sky \
 (clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
 Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at \
@@ -198,7 +197,7 @@ or notes as people write them, each with its time first, as in
   air 75F
   10:20 165F sunny
   10:35 moved it, 190
-It says what it took such lines for, and saves all or nothing. A unit behind a reading holds for \
+It says how it understood such lines, and saves all or nothing. A unit behind a reading holds for \
 all of its kind; 1:00 after 12:50 is an hour of the afternoon; a line without a time gives the air of \
 all lines, or the sky of those below it. The file can be given again after an interruption, and with --again after it was \
 corrected.
@@ -242,7 +241,7 @@ pub enum Command {
     /// Verify a report from its file alone: everything is computed again
     #[command(after_help = format!("{VERIFY_HELP}\n\n{VERIFY_CODES}"))]
     Verify(VerifyOptions),
-    /// List campaigns as units of work, a line of JSON each
+    /// List campaigns as units of work, one line of JSON each
     #[command(after_help = format!("{UNITS_HELP}\n\n{EXIT_CODES}"))]
     Units(UnitsOptions),
     /// Collect the rows of reported campaigns into tables
@@ -354,7 +353,7 @@ pub struct ReportOptions {
     /// Folder for the reports; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
-    /// Form of the results; several with commas. JSON and CSV there always are
+    /// Form of the results; several with commas. JSON and CSV are always written
     #[arg(
         long,
         value_name = "FORMAT",
@@ -373,7 +372,7 @@ pub struct ReportOptions {
     /// Campaigns at once; else as many as there are processors, and never more than fit into memory
     #[arg(long, value_name = "N")]
     pub jobs: Option<NonZeroUsize>,
-    /// Make all again, also what nothing has changed for
+    /// Make all again, even where nothing has changed
     #[arg(long)]
     pub fresh: bool,
     /// Exit with 5 if a rating is only indicative or not valid, or a campaign has none
@@ -409,7 +408,7 @@ pub struct CompareOptions {
     pub paths: Vec<PathBuf>,
     #[command(flatten)]
     pub beside: LogsOption,
-    /// Hold all others against this campaign only, not each against each
+    /// Compare all others with this campaign only, not each with each
     #[arg(long, value_name = "CAMPAIGN")]
     pub baseline: Option<PathBuf>,
     #[command(flatten)]
@@ -425,7 +424,7 @@ pub struct CompareOptions {
     /// Folder for the comparison; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
-    /// Form of the comparison; both with a comma. JSON and CSV there always are
+    /// Form of the comparison; both with a comma. JSON and CSV are always written
     #[arg(
         long,
         value_name = "FORMAT",

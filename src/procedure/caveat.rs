@@ -15,6 +15,8 @@ pub enum Caveat {
     SensorLiesFlat,
     PlaneNotStated,
     OneDay,
+    /// Of several days none can be left out, so how they differ is not in the ±.
+    DaysNotInSpread,
     Extrapolated,
 }
 
@@ -25,8 +27,9 @@ impl Caveat {
         let findings = &s580.conformity.findings;
         let is_found = |code| findings.iter().any(|finding| finding.code == code);
         let rated = s580.rated.as_ref();
-        let is_of_one_day = rated.is_some_and(|rated| rated.uncertainty.is_of_one_day());
         let has_number = !s580.is_not_valid();
+        let lacks_days = rated.is_some_and(|rated| rated.uncertainty.is_of_one_day()) && has_number;
+        let is_of_one_day = s580.dates.len() < 2;
         let all = [
             (
                 Caveat::IrradianceEstimated,
@@ -37,7 +40,8 @@ impl Caveat {
                 Caveat::PlaneNotStated,
                 is_found(FindingCode::IrradiancePlaneNotStated),
             ),
-            (Caveat::OneDay, is_of_one_day && has_number),
+            (Caveat::OneDay, lacks_days && is_of_one_day),
+            (Caveat::DaysNotInSpread, lacks_days && !is_of_one_day),
             (
                 Caveat::Extrapolated,
                 is_found(FindingCode::Extrapolated) && has_number,
@@ -54,6 +58,7 @@ impl Caveat {
             Caveat::SensorLiesFlat => message!("terminal-horizontal"),
             Caveat::PlaneNotStated => message!("terminal-plane-not-stated"),
             Caveat::OneDay => message!("terminal-one-day"),
+            Caveat::DaysNotInSpread => message!("terminal-days-not-in-spread"),
             Caveat::Extrapolated => message!("terminal-extrapolated"),
         }
     }

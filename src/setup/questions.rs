@@ -190,7 +190,7 @@ impl Question {
             Question::TimeZone => "A name such as Africa/Nairobi, or an offset such as -05:00.".to_owned(),
             Question::Kind => "You can add runs of the other kinds later.".to_owned(),
             Question::Water => format!(
-                "Weighed, not poured: the practice asks for {} kg for each square metre of the opening. A number in {mass}, or with its unit, such as 16 lb 3 oz.",
+                "Weighed, not poured: the standard asks for {} kg per square metre of the opening. A number in {mass}, or with its unit, such as 16 lb 3 oz.",
                 short(LOAD_KG_M2)
             ),
             Question::Thermometer => "How sure the rating is depends on it. Put it into boiling water once: it should show the local boiling point.".to_owned(),
@@ -422,12 +422,12 @@ fn take_water(answers: &mut Answers, text: &str) -> Result<Option<String>, Refus
         let is_off = (load_kg_m2 / LOAD_KG_M2 - 1.0).abs() > LOAD_TOLERANCE;
         let off = match is_off {
             true => format!(
-                "; the practice asks for {}, so the rating will be indicative",
+                "; the standard asks for {}, so the rating will be indicative",
                 short(LOAD_KG_M2)
             ),
             false => String::new(),
         };
-        format!("{} kg for each m²{off}", fixed(load_kg_m2, 1))
+        format!("{} kg per m²{off}", fixed(load_kg_m2, 1))
     });
     Ok(load)
 }

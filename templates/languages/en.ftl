@@ -34,18 +34,18 @@ month-12 = December
 ## What is attached to a report, one line each
 
 attached-campaign = Campaign file: what was tested, where, and with what
-attached-shared = Keys that several campaigns share
+attached-shared = Keys shared by several campaigns
 attached-log = Log, byte for byte as it was read
 attached-photo = Photo of the cooker, as it stands in the report
 attached-rating = All results as data, in full precision
-attached-intervals = One row an interval, used and set aside
+attached-intervals = One row per interval, used and set aside
 attached-comparison = Comparison as data, in full precision
-attached-pairs = One row a pair of campaigns
+attached-pairs = One row per pair of campaigns
 attached-plan = Plan of the day as data
-checkable = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version }, sets it again from them and says whether it is the file that was issued.
-checkable-from = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version } (from { $address }), sets it again from them and says whether it is the file that was issued.
-checkable-beside = { $said } Logs of more than { $limit } MB are not inside: they are kept beside it, and the check needs them.
-checkable-not = This PDF carries no data, so nobody can check it by itself. It prints the SHA-256 of every file that it rests on.
+checkable = The data are inside this PDF. Anyone can check it: “simmerline verify FILE”, version { $version }, rebuilds it from them and says whether it is the file that was issued.
+checkable-from = The data are inside this PDF. Anyone can check it: “simmerline verify FILE”, version { $version } (from { $address }), rebuilds it from them and says whether it is the file that was issued.
+checkable-beside = { $said } Logs of more than { $limit } MB are not inside: keep them beside it, since the check needs them.
+checkable-not = This PDF carries no data, so it cannot be checked by itself. It prints the SHA-256 of every input file.
 # On the web page.
 page-not-checkable = This web page carries no data: only the PDF of this report can be checked.
 
@@ -103,8 +103,8 @@ letterhead-issued = issued { $date }
 sign-tested = Tested by
 sign-authorised = Authorised by
 sign-date = Date and signature
-letterhead-hashes = SHA-256 of the inputs begin { $hashes } (whole: section { $section }).
-letterhead-hashes-more = SHA-256 of the inputs begin { $hashes } and { $more } more (whole: section { $section }).
+letterhead-hashes = SHA-256 of the inputs begin { $hashes } (in full: section { $section }).
+letterhead-hashes-more = SHA-256 of the inputs begin { $hashes } and { $more } more (in full: section { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -124,11 +124,11 @@ headline-indicative-missing = Does not conform to ASAE { $procedure }; still mis
 headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
 headline-not-valid = By these readings the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
 # { $power }: "55 ± 12 W (one day)".
-headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K, which is indicative and no rating (section { $section }).
+headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
-headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } more interval
@@ -152,7 +152,7 @@ page-no-rating = no rating
 headline-irradiance-estimated = irradiance estimated { $way }
 headline-horizontal = irradiance measured horizontally, not facing the sun
 headline-plane-not-stated = plane of the irradiance sensor not stated
-headline-one-day = measured on one day, or on days of which none can be left out: what another day would give is not in the ±
+headline-one-day = tested on one day, or no day can be left out of the fit: day-to-day variation is not in the ±
 headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 headline-interval = 95 % interval: { $low } to { $high } W
 headline-interval-one-day = interval of one day, not a 95 % interval: { $low } to { $high } W
@@ -160,10 +160,10 @@ fact-delivers = It delivers
 fact-took-up = { $power } ± { $half_width } W to water { $difference } above the air in the { $irradiance } W/m² of the test
 fact-took-up-estimated = { $power } ± { $half_width } W to water { $difference } above the air in sunlight estimated at { $irradiance } W/m²
 fact-lost = no heat: water { $difference } above the air lost { $power } ± { $half_width } W in the { $irradiance } W/m² of the test
-fact-scaled = in 700 W/m² { $power } ± { $half_width } W by the heat balance, which scales the gain and not the loss (section { $section })
+fact-scaled = in 700 W/m² { $power } ± { $half_width } W by the heat balance, which scales the gain but not the loss (section { $section })
 fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
 fact-good = How good
-fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m². Published of other cookers, by other methods, so for the order of magnitude only: { $range } W/m² (see { summary-title }).
+fact-per-area = { $power } ± { $half_width } W per m² of intercept area, { $percent } % of 700 W/m². Published for other cookers, by other methods: { $range } W/m², an order of magnitude only (see { summary-title }).
 fact-kitchen = In the kitchen
 fact-heats = { $amount } of water { $journey } in about { $time }, in { $irradiance } W/m²
 fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
@@ -208,7 +208,7 @@ figure-aside-most = most often: { $reason } ({ $count })
 figure-band-dark = dark: scatter and days
 figure-band-light = light: with the instruments (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = dark: scatter of the one day
+figure-band-dark-one-day = dark: scatter, without days
 figure-band-light-one-day = light: with the instruments; not 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
@@ -236,8 +236,8 @@ page-before-you-cook = Before you cook.
 headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 headline-caution-no-rating = Hot surfaces and steam burn, the focus can blind and start fires, and these figures say nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = Ps(50) for each m² of intercept area: { $power } ± { $half_width } W/m², { $percent } % of 700 W/m².
-yardstick-parabolic = Published, known from abstracts only: a parabolic cooker, { $value } W/m² (energy efficiency 2.8 to 15.7 % taken of 700 W/m²; { $source });
+yardstick-own = Ps(50) per m² of intercept area: { $power } ± { $half_width } W/m², { $percent } % of 700 W/m².
+yardstick-parabolic = Published, known from abstracts only: a parabolic cooker, { $value } W/m² (energy efficiency 2.8 to 15.7 %, of 700 W/m²; { $source });
 yardstick-box = a box cooker, { $value } W/m² (27 W from 0.408 m² in 750 W/m² and more; { $source }).
 yardstick-caution = Neither was rated by ASAE S580.1: they show the order of magnitude and rate nothing.
 
@@ -251,7 +251,7 @@ finding-too-few-intervals-remedy = { missing-intervals } that can be used
 finding-too-few-days = used intervals on { counted-days }, the standard requires { $least }
 finding-too-few-days-own = used intervals on { counted-days }, the campaign’s own limit asks for { $least }
 finding-too-few-days-remedy = a test on { missing-days }
-finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
+finding-no-rating = no line can be fitted: that needs three used intervals with irradiance, at different temperature differences
 finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
 # { $shortest }, { $longest }: "9", "11".
 finding-no-rating-remedy-intervals = read the water every { $shortest } to { $longest } minutes, or every one, two or five, until it is near boiling
@@ -260,7 +260,7 @@ finding-r-squared-low = R² is { $r_squared }, below { $least }; the standard as
 finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
 # Of a line that its points fit well.
-finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
+finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because of scatter; judge the figure by its ±; a wider range of water temperature raises R²
 finding-line-not-falling = the power does not fall as the water gets hotter, though hotter water loses more heat
 finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
 finding-no-useful-heat = the line reads { $power } W at { $difference }: there the water loses heat
@@ -270,24 +270,24 @@ finding-extrapolated-remedy = used intervals on both sides of { $difference }
 # { $runs }: a list of finding-load-off-run.
 finding-load-off = the load is more than { $tolerance } % away from { $load } in { $runs }
 finding-load-off-run = { $run } ({ $load })
-finding-load-off-remedy = weigh in { $load } of water for each m² of intercept area, or correct that area
+finding-load-off-remedy = weigh in { $load } of water per m² of intercept area, or correct that area
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = wind was not measured in { $runs }
 finding-wind-not-measured-remedy = measure the wind beside the cooker, at its height
-finding-wind-estimated = wind is an estimate by eye in { $runs }, good to a number of the Beaufort scale
+finding-wind-estimated = wind was estimated by eye in { $runs }, to one number of the Beaufort scale
 finding-irradiance-estimated = irradiance was not measured at the cooker in the plane normal to the beam, but estimated { $way }
 finding-irradiance-estimated-remedy = measure irradiance beside the cooker, with a sensor that faces the sun
 finding-irradiance-missing = irradiance was not measured in { $runs }, whose intervals cannot be normalised and are not on the line
 finding-irradiance-missing-remedy = measure irradiance in the plane normal to the beam
 finding-irradiance-horizontal = irradiance was measured in the horizontal plane; the standard requires the plane normal to the beam, in which it is usually higher, so the rating is probably too high
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then let its readings be turned to the sun, an estimate that the campaign file can ask for
+finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then, the campaign file can ask for its readings to be converted to that plane, an estimate
 finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not stated; the standard requires the plane normal to the beam, which is assumed
 # plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-gain-estimated = { counted-used } gained more heat than the sunlight intercepted, by more than the estimate of irradiance may be off (± { $percent } %); the first took { $power } W from { $sunlight } W
+finding-impossible-gain-estimated = { counted-used } gained more heat than the sunlight intercepted, by more than the uncertainty of the estimated irradiance (± { $percent } %); the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
 finding-gain-beyond = { counted-used } gained more heat than the irradiance accounts for; the first took { $power } W from { $sunlight } W
 finding-gain-beyond-remedy = check the mass of water, the intercept area and the units, and measure irradiance with a sensor that faces the sun
@@ -311,7 +311,7 @@ section-tested = What was tested
 page-instruments = Instruments
 page-instruments-quantity = quantity
 page-instruments-instrument = instrument
-page-instruments-uncertainty = standard uncertainty
+page-instruments-uncertainty = uncertainty
 
 ## Conditions
 
@@ -332,13 +332,13 @@ limit-irradiance-lowest = lowest irradiance in the interval
 limit-irradiance-highest = highest irradiance in the interval
 limit-irradiance-change = change of irradiance in the interval
 limit-wind-mean = mean wind
-limit-wind-gust = wind kept up for over ten minutes (sets the run aside)
+limit-wind-gust = wind sustained for over ten minutes (sets the run aside)
 limit-solar-time-start = solar time at the start
 limit-solar-time-end = solar time at the end
 limit-solar-time = solar time
 limit-interval = length of an interval
-limit-load = water for each m² of intercept area
-limit-load-tolerance = how far the load may be off
+limit-load = water per m² of intercept area
+limit-load-tolerance = tolerance of the load
 limit-intervals = used intervals
 limit-days = days with used intervals
 limit-r-squared = R² of the line
@@ -359,23 +359,23 @@ conditions-observed = Observed: lowest to highest of all intervals. An interval 
 conditions-r-squared = R² below its limit: the standard asks only for a note; this report withholds conformity.
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the standard.
-conditions-guard = A guard band holds: a value counts as within a limit only where it is so with all of its uncertainty, by the decision rule at the end.
+conditions-guard = A guard band applies: a value counts as within a limit only if all of its uncertainty interval is, by the decision rule at the end.
 
 ## Runs
 
 section-runs = Runs
 # How the figures of the runs are read: sentences one after the other.
 # Of more runs than are all shown.
-runs-shown = There are { $runs } runs, more than { $most }: { $shown } are shown, one in { $step }, the last, and those of the influential intervals that are named. The others stand below by name; the line rests on all, and all their intervals are in { $file }. “runs_shown = "all"” under [report] shows every run.
+runs-shown = There are { $runs } runs, more than { $most }: { $shown } are shown, one in { $step }, the last, and those with the influential intervals named. The others are listed below; the line uses all runs, and { $file } has all intervals. “runs_shown = "all"” under [report] shows every run.
 page-runs-others = Runs without a figure
 runs-axes = All runs have the same axes.
-runs-axes-but-clock = All runs have the same axes, but for the clock.
-runs-axes-own-start = All runs have the same axes; each clock begins with its run and is as long as the others.
+runs-axes-but-clock = All runs have the same axes, except for the clock.
+runs-axes-own-start = All runs have the same axes; each clock starts with its run and spans the same time.
 runs-shaded = Shaded: used intervals. Dotted: limits.
 runs-wind = Wind: readings thin, means of intervals bold.
 runs-no-wind = Wind was not measured.
 runs-no-irradiance = Irradiance was not measured.
-runs-lanes = Below: intervals not used, by reason, with their number.
+runs-lanes = Below: intervals not used, by reason, with counts.
 runs-aimed = Triangles: re-aimed, by the notes in the log.
 runs-predicted = r.m.s.: predicted minus measured water temperature.
 run-title = Run { $number }, { $date }
@@ -451,7 +451,7 @@ lane-not-normalised = no irradiance
 ## Regression and uncertainty
 
 section-regression = Regression and uncertainty
-regression-none = No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.
+regression-none = No line can be fitted: that needs at least three used intervals with irradiance, at different temperature differences.
 regression-method = Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the actual time; Ps = P·700/G with the interval's mean irradiance G; Td = mean water minus mean ambient temperature. Means are weighted by time.
 # Labels, and what stands beside them.
 regression-line = line
@@ -463,7 +463,7 @@ regression-residual = residuals
 regression-residual-text = standard deviation { $deviation } W
 regression-points = points
 regression-points-text = { counted-intervals } on { counted-days }, { counted-freedom }
-residuals-caption = Residuals of the used intervals, by day: against the temperature difference, the clock, and what a normal distribution lets expect. Dashed: twice their standard deviation; right, the normal distribution itself.
+residuals-caption = Residuals of the used intervals, by day: against temperature difference, clock time and the quantiles of a normal distribution. Dashed: twice their standard deviation; right, the normal distribution itself.
 # Read out to those who do not see the figure.
 residuals-alt = Residuals about the line in watts, against temperature difference in kelvin and against local clock time, with a mark for each day; standard deviation { $deviation } watts; { $outside ->
     [one] { $outside } of { $points } points lies further than twice that from the line.
@@ -473,7 +473,7 @@ page-scatter = Day effects, autocorrelation, influential points
 page-uncertainty = Uncertainty of Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = source
-page-uncertainty-of-source = its standard uncertainty
+page-uncertainty-of-source = basis
 # Type A or B of the GUM.
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensitivity
@@ -485,7 +485,7 @@ page-uncertainty-part = share of ±²
 
 section-heat-balance = Heat balance
 page-balance-quantity = quantity
-balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. So the power can be told at any irradiance. The rating scales the losses with the sun; this does not.
+balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. This gives the power at any irradiance. The rating scales the losses with the sun; this does not.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± for 95 %: scatter, days, instruments
 balance-spread-one-day = ± of one day: scatter, instruments
@@ -497,23 +497,25 @@ balance-power = power at 700 W/m² and 50 K, 700·g − 50·u
 balance-power-text = { $value } W
 balance-ratio = opto-thermal ratio, g/u
 balance-ratio-text = { $value } K m²/W
-balance-ratio-none = not given: the loss may be none
+balance-ratio-none = not given: the loss may be zero
 acceptance = acceptance half angle
 acceptance-text = { $value }° ({ $lower }° to { $upper }°, 95 %)
-acceptance-none = does not show
-acceptance-rests-on = The acceptance half angle is how far the sun may stand off the axis before a tenth of the gain is lost. It follows from how power falls between two aimings, as notes in the log tell of them: { $stretches } stretches, with the sun up to { $angle }° off the axis. The range has the scatter of the stretches, the shapes that the fall may have, and how well the times of the notes are known. Common practice, no published source.
-acceptance-few = The acceptance half angle is not looked for: { $teeth } stretches from one noted aiming to the next count, and { $least } are needed, each with { $readings } readings of the water or more and { $angle }° that the sun moves in it.
+acceptance-none = not shown
+acceptance-rests-on = The acceptance half angle is how far the sun may stand off the axis before a tenth of the gain is lost. It is estimated from the fall of power between the aimings noted in the log: { $stretches } stretches, with the sun up to { $angle }° off the axis. Its range covers scatter, the possible shapes of the fall, and the timing of the notes (common practice).
+acceptance-few = No acceptance half angle: { $teeth } stretches between noted aimings qualify, and { $least } are needed, each with at least { $readings } readings of the water and { $angle }° of the sun's movement.
 acceptance-few-remedy = Note each aiming in the log, read the water every five minutes or oftener, and let the sun move a few degrees before aiming again.
-acceptance-not-shown = The acceptance half angle does not show: over { $teeth } stretches between aimings, with the sun up to { $angle }° off the axis, gain does not fall by more than scatter explains.
-acceptance-not-shown-remedy = Leave the cooker unmoved for an hour, twice or more, with the water at a steady temperature under a clear sky: the sun moves about 15° in it. Stay beside it: the focus wanders off the pot and can burn or blind whoever, and set alight whatever, it meets.
+acceptance-not-shown = No acceptance half angle is shown: over { $teeth } stretches between aimings, with the sun up to { $angle }° off the axis, gain does not fall by more than scatter explains.
+acceptance-not-shown-remedy = Leave the cooker unmoved for an hour, twice or more, with the water at a steady temperature under a clear sky: the sun moves about 15° in it. Stay beside it: the focus wanders off the pot, can burn or blind people, and can set things alight.
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = It rests on { counted-intervals } on { counted-days } with sound readings, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
-balance-counts-vessels = Gain, loss and power here are of the water and the vessels, which count with { $heat } J/K: { $basis }. Everything else in this report that speaks of power, pots and months is of the water alone.
-balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
-balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
-balance-caption = The band is the budget's; where draws reach further, the table has the wider end.
-balance-caption-one-day = The band is of one day, so it is no 95 % band; it is the budget's, and where draws reach further, the table has the wider end.
+# Where readings are too far apart for intervals; { $steps }: always several.
+balance-rests-on-steps = It rests on { $steps } steps between readings of the water, on { counted-days }, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
+balance-counts-vessels = Gain, loss and power here include the heat capacity of the vessels, { $heat } J/K: { $basis }. The rating and the section on cooking are for the water alone.
+balance-scaling-adds = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
+balance-scaling-takes = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
+balance-caption = The band is the budget's; where Monte Carlo reaches further, the table has the wider end.
+balance-caption-one-day = The band is of one day, so not a 95 % band; it is the budget's, and where Monte Carlo reaches further, the table has the wider end.
 # Behind a caption.
 balance-beyond = Intervals beyond the edges: { $count }.
 # Read out to those who do not see the figure.
@@ -526,8 +528,8 @@ balance-key-others = others ({ $count })
 balance-key-line = g − u·Td/G, 95 % band with instruments
 balance-key-line-one-day = g − u·Td/G, band of one day with instruments
 balance-none-irradiance = Gain and loss cannot be fitted: irradiance was not measured.
-balance-none-few = Gain and loss cannot be fitted: that takes at least three intervals with sound readings; found: { $intervals }.
-balance-none-alike = Gain and loss cannot be told apart: temperature difference and irradiance kept too nearly the same ratio in all intervals.
+balance-none-few = Gain and loss cannot be fitted: that needs at least three intervals with sound readings; found: { $intervals }.
+balance-none-alike = Gain and loss cannot be separated: temperature difference and irradiance kept too nearly the same ratio in all intervals.
 balance-source = Ordinary least squares of P on G and Td without intercept, each interval with equal weight. After Funk and Larson 1998 (Solar Energy 62, 63–68); not a test by ISO 9806. Opto-thermal ratio: Lahkar, Bhamu and Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -550,7 +552,7 @@ page-dry-date = date
 page-dry-plateau = plateau
 page-dry-air = air
 page-dry-irradiance = irradiance
-page-dry-difference = difference for each W/m²
+page-dry-difference = difference per W/m²
 page-dry-notes = notes
 stagnation-date-and-time = { $date }, { $time }
 stagnation-irradiance-estimated = { $irradiance } W/m², estimated
@@ -769,7 +771,7 @@ instrument-by-eye = by eye, Beaufort scale (WMO-No. 8)
 instrument-by-eye-uncertainty = the range of a number, such as { $speeds }
 uncertainty-percent = { $percent } % of the reading
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Standard uncertainties (k = 1), as stated by the tester; section { $section } says what is assumed where none is stated. The standard asks for the water sensor at the centre, 10 mm above the bottom of the vessel, for wind measured beside the cooker at its height, and for an even load over the vessels; none of this was checked.
+tested-instruments-note = Standard uncertainties (k = 1), as stated by the tester; “by its class”: limits of the class; section { $section } says what is assumed where neither is stated. The standard asks for the water sensor at the centre, 10 mm above the bottom of the vessel, for wind measured beside the cooker at its height, and for an even load over the vessels; none of this was checked.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -781,15 +783,15 @@ budget-root = root of the sum of squares
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
 rating-of-one-day = { $power } W ± { $half_width } W (one day)
 budget-scatter = scatter about the line
-budget-scatter-text = { $deviation } W an interval, { $intervals ->
+budget-scatter-text = { $deviation } W per interval, { $intervals ->
         [one] { $intervals } interval
        *[other] { $intervals } intervals
     }
 budget-reading = reading of the water temperature
-budget-reading-text = { $deviation } W an interval, { $intervals ->
+budget-reading-text = { $deviation } W per interval, { $intervals ->
         [one] { $intervals } interval
        *[other] { $intervals } intervals
-    }; more than the scatter that was seen
+    }; more than the scatter observed
 budget-days = intervals and days
 budget-days-text = { $days ->
     [one] { $days } day, left out
@@ -800,8 +802,8 @@ budget-per-kelvin = W per K
 budget-percent = { $share } %
 # Several small lines in one; { $share }: a number.
 budget-tiny = others, each under { $share } %
-budget-scale = { $percent } % of the distance from { $about }, the other part of the same
-budget-offset-of = { $known }; of it, the offset
+budget-scale = { $percent } % of the distance from { $about } (scale part)
+budget-offset-of = { $known } (offset part)
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, stated
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -841,46 +843,46 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 # { $rating }: rating-with-uncertainty.
 budget-result = Ps(50) = { $rating }
 budget-rule = Interval: the root of the sum of (k·u)². Where a Monte Carlo check (JCGM 101:2008) differs by more than its tolerance, each end is the one further out, and the ± is the longer side. JCGM 100:2008, G.4, takes one k for all lines; with few days that was too narrow in simulations.
-budget-note-columns = k: Student's t for scatter and days, 1.96 for instruments. Share: (k·u)² of the line over the sum of all lines; below zero where an error takes part of another one back. Type A: by statistics of the intervals; B: otherwise.
+budget-note-columns = k: Student's t for scatter and days, 1.96 for instruments. Share: (k·u)² of the line over the sum of all lines; negative where one error partly cancels another. Type A: by statistics of the intervals; B: otherwise.
 budget-note-common = Errors of instruments are common to all intervals. Those of irradiance, mass, specific heat and time scale the whole line and never show in its scatter; a constant temperature error cancels in the rise and only shifts Td, an error of scale does both.
 budget-note-thermometer = A thermometer's uncertainty u is taken to hold at { $cold } and at { $hot } independently (common practice): an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end. Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = Sources of what the tester did not state: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely reduce the uncertainty.
-budget-note-resolution = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it.
-budget-note-resolution-most = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it. Neighbours share a reading, so most of it cancels along a run; the rest is most of what scatter and days give the rating, and a finer thermometer would reduce it.
-budget-note-resolution-beyond = Thermometer resolution alone would let an interval scatter by { $step } W, and reading time by { $moment } W: together more than the { $scatter } W seen. So the thermometer was read in finer steps than stated or assumed, or its rounding happened to be even. Stating the step in which it was read (resolution_k) may reduce the uncertainty.
+budget-note-resolution = Of the scatter of { $scatter } W per interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it.
+budget-note-resolution-most = Of the scatter of { $scatter } W per interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it. Neighbouring intervals share a reading, so most of it cancels along a run; the rest is most of the contribution of scatter and days, and a finer thermometer would reduce it.
+budget-note-resolution-beyond = Thermometer resolution alone would cause a scatter of { $step } W per interval, and reading time { $moment } W: together more than the { $scatter } W observed. So the thermometer was read in finer steps than stated or assumed, or its rounding errors happened to cancel. Stating the step in which it was read (resolution_k) may reduce the uncertainty.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval is then no more than a guess.
+drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval is then little more than a guess.
 drawn-holds = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %, within the tolerance of { $tolerance } W. The interval is the budget's.
 drawn-apart = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %. That is up to { $apart } W from the budget's { $from } to { $to } W, beyond the tolerance of { $tolerance } W.
 # Why: one of these five follows drawn-apart.
-drawn-because-divided = The reason: power is divided by an irradiance whose standard uncertainty is { $percent } %, so an error to one side moves the rating further than the same error to the other.
-drawn-because-curved = The reason: errors other than that of irradiance do not act in proportion.
-drawn-because-limits = The reason: errors known only by their limits have no tails, which the budget takes them to have.
-drawn-because-few = The reason: with { $freedom ->
+drawn-because-divided = Main cause: power is divided by an irradiance whose standard uncertainty is { $percent } %, so an error to one side moves the rating further than the same error to the other.
+drawn-because-curved = Main cause: errors other than that of irradiance do not act in proportion.
+drawn-because-limits = Main cause: errors known only by their limits have no tails, which the budget assumes.
+drawn-because-few = Main cause: with { $freedom ->
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom, Student's t and a normal distribution do not combine exactly as a root of squares.
-drawn-because-unsettled = The reason: the draws themselves; with { $freedom ->
+drawn-because-unsettled = Main cause: the draws themselves; with { $freedom ->
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom their ends settle slowly.
 drawn-interval = The interval is therefore { $from } to { $to } W.
-drawn-settled-to = The ends of the draws are known to ± { $within } W.
+drawn-settled-to = The ends of the Monte Carlo interval are known to ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = More testing cannot reduce the ± below { $least } W, which the instruments leave.
-outlook-reached = The ± { $target } W aimed at are reached.
+outlook-at-best = More testing with these instruments cannot reduce the ± below { $least } W.
+outlook-reached = The target of ± { $target } W is reached.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = The ± { $target } W aimed at take { $more }, assuming the spread seen so far.
-outlook-more-one-day = The ± { $target } W aimed at take { $more }, assuming the spread seen so far and that days do not differ.
+outlook-more = The target of ± { $target } W takes { $more }, assuming the spread seen so far.
+outlook-more-one-day = The target of ± { $target } W takes { $more }, assuming the spread seen so far and that days do not differ.
 outlook-intervals = { $intervals ->
         [one] { $intervals } more used interval
        *[other] { $intervals } more used intervals
@@ -893,7 +895,7 @@ outlook-intervals-and-days = { $intervals ->
        *[other] { $days } more days
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = The ± { $target } W aimed at cannot be reached with more intervals: the instruments alone leave ± { $least } W. { $heaviest }
+outlook-out-of-reach = More intervals cannot reach the target of ± { $target } W: the instruments alone leave ± { $least } W. { $heaviest }
 heaviest-irradiance = Irradiance weighs most.
 heaviest-clear-sky = The clear-sky estimate of irradiance weighs most.
 heaviest-conversion = Turning irradiance to the sun weighs most.
@@ -905,8 +907,8 @@ heaviest-ambient-scale = The scale of the ambient thermometer weighs most.
 heaviest-water-mass = Water mass weighs most.
 heaviest-specific-heat = Specific heat of water weighs most.
 heaviest-clock-rate = Time weighs most.
-outlook-too-far = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far.
-outlook-too-far-one-day = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far and that days do not differ.
+outlook-too-far = The target of ± { $target } W would take more intervals than anyone measures, assuming the spread seen so far.
+outlook-too-far-one-day = The target of ± { $target } W would take more intervals than anyone measures, assuming the spread seen so far and that days do not differ.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -927,8 +929,8 @@ limits-most-other = The largest part of the ± is the specific heat of water and
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = All used intervals are from one day: how much days differ cannot be told, so it is not in the uncertainty. Another day may well read outside the range stated.
-days-too-few-intervals = Too few intervals to tell days apart from scatter; how much days differ is not in the uncertainty.
+days-one = All used intervals are from one day: how much days differ is unknown and not in the uncertainty. Another day may well read outside the range stated.
+days-too-few-intervals = Too few intervals to separate days from scatter; how much days differ is not in the uncertainty.
 days-no-scatter = The intervals lie on their days' lines without any scatter, so days cannot be tested.
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 days-test = F({ $between }, { $within }) = { $statistic }, { $p }
@@ -944,12 +946,12 @@ days-count-two = The { $days } days, not the { $intervals } intervals, count as 
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom. Two days say little about how days differ, so the interval is wide.
-days-agree = Leaving out each of the { $days } days in turn gives a narrower interval than the scatter of the intervals, so that scatter counts.
-days-cannot-be-left-out = No day can be left out, since the others give no line: the uncertainty rests on the intervals, and what another day would do is not in it.
+days-agree = Leaving out each of the { $days } days in turn gives a narrower interval than the scatter of the intervals, so the scatter is used.
+days-cannot-be-left-out = No day can be left out, since the others give no line: the uncertainty rests on the intervals, and day-to-day variation is not in it.
 # Durbin–Watson; { $p }: "p = 0.005".
 neighbours-drift = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: neighbouring intervals err to the same side (positive autocorrelation), as when aim or sky drifts.
 neighbours-share = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: neighbouring intervals share a water reading, so their errors alternate.
-neighbours-by-turns = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: errors of neighbouring intervals alternate, by more than the water reading that they share explains; aiming anew at every second interval does that.
+neighbours-by-turns = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: errors of neighbouring intervals alternate, by more than the water reading that they share explains, as when every second interval is re-aimed.
 neighbours-not-shown = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: no autocorrelation shown.
 influential = Influential intervals (Cook's distance > 4/n), none removed: { $intervals }.
 influential-more = Influential intervals (Cook's distance > 4/n), none removed: { $intervals }; { $more } more.
@@ -965,7 +967,7 @@ deviation-guard = Own decision rule: uncertainty counts against every limit, whi
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
-deviation-findings = See also the findings at the head of this report.
+deviation-findings = See also the shortcomings or notes at the head of this report.
 deviation-interval = Interval length: { $shortest } to { $longest } s are accepted, with power taken over the actual time; the standard asks for { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = program
@@ -977,8 +979,8 @@ made-boiling = boiling point
 made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = decision rule
-made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012
-made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water }, air ± { $ambient }, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8
+made-decision-text = each observed value is compared with its limit, without allowance for uncertainty; one that equals the limit meets it: simple acceptance, JCGM 106:2012
+made-decision-guarded = each observed value is compared with its limit together with its expanded uncertainty (k = { $factor }), and meets it where all of that range is within: irradiance ± { $irradiance } %, water ± { $water }, air ± { $ambient }, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: guarded acceptance, JCGM 106:2012, 8.3 and ILAC-G8
 made-decision-wind = wind ± { $wind }
 made-decision-no-wind = wind without one, since its uncertainty is not stated
 made-irradiance = irradiance
@@ -991,9 +993,9 @@ made-irradiance-usual = estimated { $way }, Linke turbidity { $turbidity } (comm
 unchecked-memory = Quoted from memory, without the text at hand: { $works }. The calculations are tested against published examples and independent recomputation; these values are not. Check any of them on which a decision depends.
 unchecked-common = “Common practice” means that no published source is known.
 # Titles and names stay as they are.
-memory-s580 = ASAE S580.1 (its limits, here in our own words, and where it wants the sensors)
-memory-decision = JCGM 106:2012 (the rule of decision)
-memory-decision-guarded = JCGM 106:2012 and ILAC-G8 (the rule of decision)
+memory-s580 = ASAE S580.1 (its limits, paraphrased, and its positions of the sensors)
+memory-decision = JCGM 106:2012 (decision rule)
+memory-decision-guarded = JCGM 106:2012 and ILAC-G8 (decision rule)
 memory-iec-60751 = IEC 60751 (tolerance of resistance thermometers)
 memory-clear-sky = Reno, Hansen and Stein 2012 (the 5 % of a clear-sky model)
 memory-conversion = Gueymard and Ruiz-Arias 2016 (the spread of the beam)
@@ -1003,6 +1005,7 @@ memory-box = Mullick, Kandpal and Saxena 1987 and IS 13429 (figures of merit)
 memory-dish = Mullick, Kandpal and Kumar 1991 (figures of a dish)
 memory-efficiency = Kumar, Vishwanath and Gupta 2012 (peak exergy; its abstract was seen)
 memory-food = Chen 1985 and the ASHRAE Handbook, Refrigeration (specific heats of food)
+memory-groups = Piepho 2004 (groups by letters)
 memory-cautions = ISO 13732-1:2006 (burns); Ciochetti and Metcalf 1984 (pasteurising)
 report-end = End of report { $number }
 
@@ -1012,13 +1015,13 @@ report-end = End of report { $number }
 # { $minutes }: "20".
 balance-readings-far-apart = readings are mostly { $minutes } minutes apart, and no interval of the standard fits between them: gain and loss rest on the steps from one reading to the next, and are indicative
 balance-readings-far-apart-remedy = read the water every 9 to 11 minutes
-balance-one-day = all of it was measured on one day, or on days of which none can be left out, so the ranges of gain and loss are no 95 % ranges
+balance-one-day = all data are from one day, or no day can be left out of the fit, so the ranges of gain and loss are not 95 % intervals
 balance-one-day-remedy = test on other days
 # { $range }: "880 to 930".
-balance-irradiance-hardly-varied = irradiance hardly varied ({ $range } W/m²): gain and loss are told apart by the water's temperature alone, and what is said of another irradiance rests on the model
+balance-irradiance-hardly-varied = irradiance hardly varied ({ $range } W/m²): gain and loss are separated by the water temperature alone, and values at another irradiance rest on the model
 balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
 # { $range }: "-0.10 to 0.90".
-balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W/K)
+balance-loss-not-shown = the loss is { $loss } W/K and may be zero ({ $range } W/K)
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
 cooking-opinion = Times, amounts and months in this section, and any heating time at the head of this report, are an interpretation: they follow from the test and the assumptions below, and were not measured.
 cooking-no-line = No line was fitted, so no heating times follow.
@@ -1054,8 +1057,8 @@ cooking-air-mean = Ambient { $ambient }, the mean of the used intervals.
 cooking-air-asked = Ambient { $ambient }, as the campaign asks.
 cooking-assumed-load = Every load takes up the power of the load tested; far smaller or larger loads take up less or more. Heat stored by the pot is left out. Beyond the temperatures of the used intervals the line is extended straight.
 cooking-assumed-edges = Ranges follow the 95 % band of the power, instruments included, and apply to the average of many heatings, not to one.
-cooking-assumed-edges-one-day = Ranges follow the band of the power, instruments included; it is of one day and no 95 % band, so on another day times may lie outside.
-cooking-no-months = No months are given: irradiance was measured in the horizontal plane, and on a clear day the cooker has that of the plane facing the sun.
+cooking-assumed-edges-one-day = Ranges follow the band of the power, instruments included; it is of one day and not a 95 % band, so on another day times may lie outside.
+cooking-no-months = No monthly estimate: irradiance was measured in the horizontal plane, and the clear-sky model is for the plane facing the sun.
 cooking-assumed-water = Water is not food: food heats more slowly, and a lifted lid costs many minutes.
 food-potatoes = potatoes, in pieces
 food-carrots = carrots, in pieces
@@ -1083,7 +1086,7 @@ fuel-heat-text = { $heat } MJ, the mean of the months above
 fuel-value = lower heating value
 fuel-stove = efficiency of the stove
 fuel-days = days in a year
-fuel-result = With these assumptions, all of them the tester's, the same heat would take an estimated { $best } kg of { $fuel } in a year ({ $range } kg from the rating's uncertainty alone). It is saved only as far as the fire is really not lit; nothing is promised.
+fuel-result = With these assumptions, all of them the tester's, the same heat would take an estimated { $best } kg of { $fuel } in a year ({ $range } kg from the rating's uncertainty alone). Fuel is saved only if the fire is really not lit; nothing is promised.
 
 ## Cautions
 #
@@ -1121,7 +1124,7 @@ notice-rows-sorted = { $log }: the rows were not in order of time and have been 
 notice-repeated-times = { $log }: { $rows ->
         [one] { $rows } row
        *[other] { $rows } rows
-    } with the time of an earlier row left out; the first counts
+    } with the time of an earlier row left out; the first is used
 notice-rows-left-out = { $log }: { $rows ->
         [one] { $rows } row left out (line { $lines }: { $reason })
        *[other] { $rows } rows left out (lines { $lines }: { $reason })
@@ -1135,9 +1138,9 @@ notice-unit-assumed = "{ $header }" in { $unit }
 notice-beyond-calibration = { $log }: { $readings ->
         [one] { $readings } reading
        *[other] { $readings } readings
-    } in column "{ $column }" beyond the points of its calibration, by the nearest straight line
-notice-quantity-in-both = { $quantity } is in { $log } and in { $weather }; that beside the cooker counts
-notice-weather-in-part = { $weather } covers a part of { $log } only; check the clocks of both (time_zone, weather_clock_offset_s)
+    } in column "{ $column }" outside its calibration points, extrapolated along the nearest line
+notice-quantity-in-both = { $quantity } is in { $log } and in { $weather }; the one beside the cooker is used
+notice-weather-in-part = { $weather } covers only part of { $log }; check the clocks of both (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
 notice-log-split-bounded = { $log }: split into { $runs ->
         [one] { $runs } run
@@ -1176,14 +1179,14 @@ notice-above-boiling = { $log }: the water reaches { $highest }, above its boili
 notice-odd-noon = { $log }: solar noon falls at { $noon } by the clock; check the longitude (east positive) and the time zone
 notice-column-not-found = { $log }: no column is understood as { $quantity }, which counts as not measured; not read: { $ignored }; if one of them holds it, name it under [columns]
 # { $files }: a list. --allow-outside is written on the command line and stays as it is.
-notice-outside = read from outside the campaign's folder, as whoever made this allowed (--allow-outside): { $files }
+notice-outside = read from outside the campaign's folder, as allowed by whoever made this (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] { $readings } reading
        *[other] { $readings } readings
     } before the run's start or after its end left out
 notice-no-intervals = { $log }: no two water readings are { $shortest } to { $longest } minutes apart, so there is no interval; log at steps that add up to { $minutes } minutes
 notice-idle-exclusion = { $log }: the excluded span { $from } to { $to } meets no interval; check its times
-notice-stall = { $log }: the water gains less than half of what the line says from { $spans }, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim
+notice-stall = { $log }: the water gains less than half of what the line says from { $spans }, as under a cloud, though the sky is stated to be cloudless; check your notes, and the aim
 # A span of clock times: from 11:20 to 11:40.
 notice-span = { $from } to { $to }
 # Food safety: as careful as the cautions. { $zone } is danger-zone.
@@ -1195,11 +1198,11 @@ danger-both = food safety: in { $run } the water was { $zone } for { $time }, an
 danger-expected-never = the load tested is not expected to get to { $hot }
 danger-expected = the load tested is expected to take about { $time } to { $hot } ({ $shortest } to { $longest })
 danger-expected-open = the load tested is expected to take about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
-notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance
+notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film reflects (86 %; common practice); check intercept area, mass of water and irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
 notice-instrument-taken = { $quantity } by a { $class }
-notice-date-differs = { $log }: the run's date is given as { $stated }, its readings begin on { $found }; the readings count
+notice-date-differs = { $log }: the run's date is given as { $stated }, its readings begin on { $found }; the readings are used
 # Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
 notice-odd-noon-sign = { $log }: solar noon falls at { $noon } by the clock; with { $longitude } as the longitude it would fall at { $meant }: check the sign of longitude_deg (east positive), else the time zone
 notice-odd-noon-exchanged = { $log }: solar noon falls at { $noon } by the clock; with latitude and longitude exchanged it would fall at { $meant }: check whether latitude_deg and longitude_deg are in each other's place, else the time zone
@@ -1218,7 +1221,7 @@ notice-in-future = { $log }: its readings are of { $found }, and today is { $iss
         [one] check the date in the log, and the clock of this computer
        *[other] in all { $runs } runs lie ahead; check the dates in the logs, and the clock of this computer
     }
-notice-odd-run = { $log }: its intervals take up { $share } % of the power that the line of the other { $others } runs says; if it is of another cooker, or its load or its columns are others, give it a campaign of its own or correct them; if not, say in its notes what was different
+notice-odd-run = { $log }: its intervals take up { $share } % of the power that the line of the other { $others } runs says; if the cooker, the load or the columns are not the same, give it a campaign of its own or correct them; if they are, say in its notes what was different
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } is { $value } { $unit } in each of { $readings } readings over { $time }, while others change; check that the sensor was connected and that this is its column; leave the cells blank where nothing was measured
 notice-water-air-exchanged = { $log }: the air rises by { $air } K and the water by { $water } K; if the columns are exchanged, name each by water_temperature and ambient_temperature under [columns]
@@ -1360,7 +1363,7 @@ figure-rating = { $power } W at { $at }
 figure-difference-short = temperature difference Td, { $unit }
 figure-start = local time at the start
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
-figure-expected = expected, standard deviations
+figure-expected = standard normal quantile
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps minus line, W
 figure-band = line with its band, W
@@ -1424,7 +1427,7 @@ index-some-invented = Some of the data are invented, for demonstration
 index-statement = Each result relates only to the cooker as tested.
 index-no-rating = None of these campaigns has a rating.
 # "compare" is a command.
-index-order = The order is that of the numbers and does not say which cooker is better: the campaigns may differ in place, weather, load and instruments. Whether the difference between two of them is real, the command “simmerline compare” works out.
+index-order = The order is that of the numbers and does not say which cooker is better: the campaigns may differ in place, weather, load and instruments. The command “simmerline compare” shows whether the difference between two of them is real.
 page-index-reports = Reports and data
 index-web-page = report
 index-pdf = report as PDF
@@ -1461,7 +1464,7 @@ verdict-title-two-untold = Which gives more, { $first } or { $second }, cannot b
 verdict-title-most = { $name } gives most: { $power }
 # Some cannot be held against it; or none can.
 verdict-title-most-told = { $name } gives most of those that can be compared: { $power }
-verdict-title-alone = { $name } has the highest rating, { $power }, but cannot be held against the others
+verdict-title-alone = { $name } has the highest rating, { $power }, but cannot be compared with the others
 verdict-title-leads-one = { $name } leads with { $power }, but cannot be told apart from { $second }
 # { $others }: at least two.
 verdict-title-leads = { $name } leads with { $power }, but { $others } others cannot be told apart from it
@@ -1472,10 +1475,10 @@ verdict-title-beaten = { $name } has the highest rating, { $power }, but under e
 verdict-title-baseline = Against { $name } ({ $power }): { $more } more, { $less } less, { $alike } not told apart
 verdict-baseline-unrated = { $name }, the baseline, has no rating that holds, so no ratings are compared.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = { $minuend } less { $subtrahend }, Ps(50), with its 95 % interval
-verdict-lead-one-day = { $minuend } less { $subtrahend }, Ps(50), with its interval; not tested on several days each, so it is no 95 % interval
-verdict-lead-common = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its 95 % interval
-verdict-lead-common-one-day = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its interval; not tested on several days each, so it is no 95 % interval
+verdict-lead = { $minuend } minus { $subtrahend }: Ps(50), with its 95 % interval
+verdict-lead-one-day = { $minuend } minus { $subtrahend }: Ps(50), with its interval; not tested on several days each, so not a 95 % interval
+verdict-lead-common = { $minuend } minus { $subtrahend }: power at 700 W/m² and 50 K by the heat balances, with its 95 % interval
+verdict-lead-common-one-day = { $minuend } minus { $subtrahend }: power at 700 W/m² and 50 K by the heat balances, with its interval; not tested on several days each, so not a 95 % interval
 # { $pairs }: at least two.
 verdict-in-all = Pairs shown to differ: { $shown } of { $pairs }.
 verdict-untold-pairs = { $pairs ->
@@ -1525,9 +1528,9 @@ ranking-note-all-apart = All can be told apart ({ pairs-together }).
 # Where some have a dash in place of letters.
 ranking-note-rest-apart = All without a dash can be told apart ({ pairs-together }).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = From which others each campaign cannot be told apart stands below ({ pairs-together }).
+ranking-note-alike = Those from which each campaign cannot be told apart are listed below ({ pairs-together }).
 # The same where numbers stand in the ranking itself.
-ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those from which each campaign cannot be told apart ({ pairs-together }).
+ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those from which the campaign cannot be told apart ({ pairs-together }).
 # These two follow one of the above.
 ranking-note-undecided = Two that cannot be compared count as not told apart.
 ranking-note-one-day = Two that were not tested on several days each count as not told apart, however much they differ.
@@ -1542,7 +1545,7 @@ ranking-note-common = *: mean irradiance differed, so the difference is of the p
 ranking-note-data = Every pair is in the data file.
 page-ranking-continued = continued
 # Read out where a campaign has no bar.
-page-ranking-alone = told apart from every other that it can be compared with
+page-ranking-alone = differs from every other that it can be compared with
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, 95 % interval { $range } W
 ranking-alt-one-day = { $power } W, interval of one day { $range } W
@@ -1550,7 +1553,7 @@ ranking-alt-one-day = { $power } W, interval of one day { $range } W
 ranking-key-filled = Filled: conforms.
 ranking-key-open = Open: indicative only.
 ranking-key-struck = Struck through: physically impossible, without a rank.
-ranking-key-arrow = Arrow: the interval goes on beyond the axis.
+ranking-key-arrow = Arrow: the interval extends beyond the axis.
 ranking-key-one-day = Intervals are 95 % intervals, except where “{ status-one-day }” stands.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = No rating: { $names }.
@@ -1584,29 +1587,29 @@ status-excluded = time excluded by the tester
 comparison-span = { $from } to { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but { $second } was tested under { $second_sun } W/m² and { $first } under { $first_sun } W/m², and a rating scales losses with the sun: alone it does not tell the cookers apart.
+verdict-suns = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but { $second } was tested under { $second_sun } W/m² and { $first } under { $first_sun } W/m², and a rating scales losses with the sun: the ratings alone do not show whether the cookers differ.
 # In place of all that follows up to verdict-untold, where the plane of irradiance differs.
-verdict-planes = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but irradiance is in another plane for one than for the other, so it cannot be told whether the cookers differ.
+verdict-planes = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but irradiance is in another plane for one than for the other, so whether the cookers differ cannot be told.
 # The sentence that follows is of that.
-verdict-common = What follows is of the powers at 700 W/m² and 50 K, by the heat balances.
-verdict-untold = Without a heat balance of both it cannot be told whether the cookers differ.
+verdict-common = The following is for the powers at 700 W/m² and 50 K, by the heat balances.
+verdict-untold = Without a heat balance of both, whether the cookers differ cannot be told.
 # The sentence that follows is of that.
 verdict-shown-more = { $second } gives { $difference } W more than { $first } ({ $interval } W): a real difference.
 verdict-shown-less = { $second } gives { $difference } W less than { $first } ({ $interval } W): a real difference.
 # { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } gives { $difference } W more than { $first } ({ $interval } W), { $share } %: a real difference.
 verdict-shown-less-share = { $second } gives { $difference } W less than { $first } ({ $interval } W), { $share } %: a real difference.
-verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
-verdict-one-day-less = { $second } gave { $difference } W less than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
+verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so days alone may explain it: test both again on other days.
+verdict-one-day-less = { $second } gave { $difference } W less than { $first } ({ $interval } W) when tested, but not on several days each, so days alone may explain it: test both again on other days.
 # { $second } less { $first } is told from the second's side.
 verdict-by-chance-more = { $second } gives { $difference } W more than { $first } ({ $interval } W), but among { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
-    } so large a difference also comes by chance: it is not shown.
+    } so large a difference can arise by chance: it is not shown.
 verdict-by-chance-less = { $second } gives { $difference } W less than { $first } ({ $interval } W), but among { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
-    } so large a difference also comes by chance: it is not shown.
+    } so large a difference can arise by chance: it is not shown.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
@@ -1614,28 +1617,28 @@ verdict-not-shown-less = No difference between { $second } and { $first } could 
 needed-other-days = Test both again on other days.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = To tell “{ $first }” from “{ $second }”:
-needed-none = One of { $sought } W would most likely have been seen.
+needed-none = A difference of { $sought } W would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
        *[other] { $days } more days
-    } like those tested, of each, would most likely show one of { $sought } W.
-needed-no-number = More days alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
+    } like those tested, of each, would most likely show a difference of { $sought } W.
+needed-no-number = More days alone would hardly show a difference of { $sought } W: days, or instruments without a common id, differ too much.
 
 ## Comparison: what a difference comes from
 #
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-cause-untold = What a difference comes from cannot be told without a heat balance of both.
-cause-untold-planes = What a difference comes from cannot be told, since gains from irradiance in different planes cannot be compared.
+cause-untold = The cause of a difference cannot be told without a heat balance of both.
+cause-untold-planes = The cause of a difference cannot be told, since gains from irradiance in different planes cannot be compared.
 # The next six are followed by cause-numbers.
-cause-no-difference = As no difference is shown, no cause of one is named.
-cause-not-shown = What the difference comes from is not shown.
+cause-no-difference = No difference is shown, so no cause is named.
+cause-not-shown = The cause of the difference is not shown.
 cause-more-gain = { $second } takes in more sunlight than { $first }, as after a change of optics.
 cause-less-gain = { $second } takes in less sunlight than { $first }, as after a change of optics.
-cause-more-loss = { $second } loses more heat for each kelvin than { $first }, as with poorer insulation, more wind or a lid left off.
-cause-less-loss = { $second } loses less heat for each kelvin than { $first }, as with better insulation, less wind or a lid put on.
+cause-more-loss = { $second } loses more heat per kelvin than { $first }, as with poorer insulation, more wind or a lid left off.
+cause-less-loss = { $second } loses less heat per kelvin than { $first }, as with better insulation, less wind or a lid put on.
 # Differences with their signs, and 95 % intervals.
-cause-numbers = { $second } less { $first } by the heat balances: gain { $gain } m² ({ $gain_interval } m²), loss { $loss } W/K ({ $loss_interval } W/K).
+cause-numbers = { $second } minus { $first } by the heat balances: gain { $gain } m² ({ $gain_interval } m²), loss { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
 matrix-gain = gain
 matrix-loss = loss
@@ -1643,26 +1646,26 @@ matrix-both = gain, loss
 
 ## Comparison: the matrix of differences
 
-matrix-title = Differences: row less column, W
+matrix-title = Differences: row minus column, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = cannot be told
 matrix-note = Ps(50), with 95 % intervals. Bold: the difference is shown ({ pairs-together }). Grey: it is not.
 matrix-note-one-day = Ps(50), with intervals, 95 % unless marked †. Bold: the difference is shown ({ pairs-together }). Grey: it is not.
 # † stands before it.
-matrix-note-of-one-day = Not tested on several days each: the interval is no 95 % interval, and no difference is shown.
+matrix-note-of-one-day = Not tested on several days each: the interval is not a 95 % interval, and no difference is shown.
 # A star stands before it.
 matrix-note-common = Mean irradiance differs by more than { $percent } %: the difference is of the powers at 700 W/m² and 50 K by the heat balances.
 matrix-note-untold = –: cannot be told: mean irradiance differed, and not both have a heat balance.
 matrix-note-untold-planes = –: cannot be told: irradiance is in another plane for one than for the other.
 matrix-note-untold-either = –: cannot be told: irradiance is in another plane for one than for the other, or its mean differed and not both have a heat balance.
-matrix-note-cause = Gain, loss: what the difference comes from, as far as the heat balances show it: sunlight taken in, heat lost.
+matrix-note-cause = Gain, loss: the cause of the difference, as far as the heat balances show it (sunlight taken in, heat lost).
 
 ## Comparison: lines and heating times
 
 section-lines = Power against temperature difference
 lines-caption = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a 95 % band of scatter, days and instruments, and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
-lines-caption-one-day = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a band of scatter, days and instruments (95 %; of one day, without days and no 95 % band), and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
+lines-caption-one-day = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a band of scatter, days and instruments (95 %; of one day, without days and not 95 %), and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
 # Read out to those who do not see the panel.
 lines-alt = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, 95 % interval { $range } W
 lines-alt-one-day = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, interval of one day { $range } W
@@ -1670,8 +1673,8 @@ lines-alt-one-day = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $
 comparison-first-only = The first { $shown } of { $campaigns } are shown; all are in the data file.
 section-heating = Heating times
 heating-title = { $load } of water from { $start } to { $target } at { $irradiance } W/m²
-heating-note = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its 95 % range; the pot’s own heat is left out. An arrow: the range goes on beyond the axis, or it may not get there.
-heating-note-one-day = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its range (95 %, but not of one day); the pot’s own heat is left out. An arrow: the range goes on beyond the axis, or it may not get there.
+heating-note = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its 95 % range; the pot’s own heat is left out. Arrow: the range extends beyond the axis, or the water may not get there.
+heating-note-one-day = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its range (95 %, but not of one day); the pot’s own heat is left out. Arrow: the range extends beyond the axis, or the water may not get there.
 
 ## Comparison: what a reader must know first
 
@@ -1693,24 +1696,24 @@ departure-none = none
 # calls-numbers.
 page-caveats = Before relying on it
 caveat-not-valid = Not valid
-caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. No rank, and no difference of ratings is told.
+caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. Not ranked, and no difference of ratings is given.
 caveat-no-rating = No rating
 caveat-no-rating-text = { $campaigns }: only the other figures can be compared.
 caveat-indicative = Indicative only
-caveat-indicative-text = { $campaigns }. A difference from such a campaign is no better than its rating.
+caveat-indicative-text = { $campaigns }. A difference from such a campaign is only as reliable as its rating.
 caveat-few-days = Few days
 caveat-few-days-text = { $campaigns }: used intervals on one or two days, so how much days differ is hardly known.
 caveat-limits = Limits
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = Not rated by the same limits as { $first }, and compared all the same.
+caveat-limits-text = Not rated by the same limits as { $first }; compared nevertheless.
 # { $departures }: some of departure-…-said, with ";" between them.
 caveat-limits-one = { $campaigns }: { $departures }.
 caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
 caveat-irradiance-text = Not measured alike: { $ways }.
 # Follows it.
-caveat-irradiance-uncovered = No uncertainty here covers that a sensor lay flat or that its plane is not stated.
+caveat-irradiance-uncovered = The uncertainties here do not cover a sensor that lay flat, or a plane that is not stated.
 caveat-irradiance-same = Of all campaigns: { $ways }.
 # { $way }: one of the next four.
 caveat-irradiance-one = { $way }: { $campaigns }
@@ -1726,11 +1729,11 @@ caveat-sites-text = { $sites }. Sky, air and wind were not the same.
 caveat-testers = Testers
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensors
-caveat-sensors-none = No two campaigns name the same irradiance sensor by its id: nothing of what irradiance sensors are off by cancels in a difference.
+caveat-sensors-none = No two campaigns give one id for the irradiance sensor: no error of irradiance sensors cancels in a difference.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = The same irradiance sensor, by its id: { $groups }. In all other differences nothing of what irradiance sensors are off by cancels.
+caveat-sensors-text = The same irradiance sensor, by its id: { $groups }. In all other differences no error of irradiance sensors cancels.
 # Follows either of the two, where irradiance was estimated.
-caveat-sensors-one-sky = What estimates in the same way, at one site on the same days, are off by cancels all the same.
+caveat-sensors-one-sky = Errors of estimates made in the same way, at one site on the same days, cancel nevertheless.
 
 ## Comparison: the figure
 
@@ -1789,7 +1792,7 @@ page-comparison-apart = if nothing were shared
 pair-budget-scatter = scatter and days
 pair-budget-combined = combined
 pair-budget-expanded = expanded, 95 %, k = { $factor }
-pair-budget-expanded-one-day = expanded, one day and no 95 %, k = { $factor }
+pair-budget-expanded-one-day = expanded, one day, not 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1827,8 +1830,8 @@ page-comparison-made-with = Made with
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
 comparison-note-ratings = Each rating is that of the standard: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
 comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
-comparison-note-planes = Where irradiance is in another plane for one than for the other, no difference is called real or not shown: neither ratings nor gains for each W/m² are of one kind then.
-comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
+comparison-note-planes = Where irradiance is in another plane for one than for the other, no difference is called real or not shown: neither ratings nor gains per W/m² are then comparable.
+comparison-note-uncertainty = The uncertainty of a difference covers the scatter and days of both campaigns, each by leaving out one day at a time, and the instrument errors that they do not share. Instruments are the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. The error of an irradiance estimate is one where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
 comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels: here in { $paired } of { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
@@ -1837,9 +1840,9 @@ comparison-note-p = p is the probability of so large a difference if there is no
         [one] { $pairs } pair
        *[other] { $pairs } pairs
     } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.
-comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may be so from the second and the second from the third, while the first and the third differ. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, from memory): of campaigns that can be compared with each other, straight or by way of others, two have one in common exactly if they cannot be told apart, cannot be compared, or were not tested on several days each.
-comparison-note-causes = What a difference comes from is told by the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
-comparison-note-needed = How many more days are needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as they were seen.
+comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may not differ from the second nor the second from the third, while the first and the third do. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): of campaigns that can be compared, directly or through others, two have one in common exactly if they cannot be told apart, cannot be compared, or were not tested on several days each.
+comparison-note-causes = Causes follow from the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
+comparison-note-needed = Days still needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as observed.
 comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1902,8 +1905,8 @@ plan-never-enough = never reaches { $least } W/m² (at most { $highest }): no in
 plan-water = water
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } for each of { $area }, in one vessel
-plan-load-several = { $load }, { $each } for each of { $area }, { $vessel } in each of { $vessels } vessels
+plan-load-one = { $load }: { $each } per m² of intercept area ({ $area }), in one vessel
+plan-load-several = { $load }: { $each } per m² of intercept area ({ $area }), { $vessel } in each of { $vessels } vessels
 plan-load-stated = the campaign file says { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = counts from
@@ -1921,7 +1924,7 @@ plan-high-sun = high sun
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } by the clock ({ $from } to { $to } solar time), when the sun is high and changes least; common practice, no published source
 plan-high-sun-most = up to { $highest } W/m² on the plane normal to the beam
-plan-high-sun-weak = at most { $highest } W/m² on the plane normal to the beam: a plateau is looked for above { $least } W/m² alone, so choose another day for it
+plan-high-sun-weak = at most { $highest } W/m² on the plane normal to the beam: a plateau counts only above { $least } W/m², so choose another day for it
 plan-high-sun-none = at most { $highest } W/m² on the plane normal to the beam: no time of this day will do
 plan-dry-begin = with the empty, dry vessel as cold as the air, its lid on, aimed
 plan-dry-read = the vessel every 5 to 20 min, the air at least every second time, until the vessel has stayed the same for half an hour; for an hour with a dial in steps of 10 °F or 5 °C
@@ -1937,7 +1940,7 @@ plan-aim = aim
 plan-aim-unknown = the acceptance half angle is not stated, so no times are given. Common practice, no published source: a shallow many-sided reflector about every 45 minutes, in which the sun moves about 11°, a sharp dish every 10 to 15.
 plan-aim-no-time = no time of this day can be used
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = at { $clocks } and then no more: { $angle }° are enough for the whole window
+plan-aim-once = at { $clocks } only: { $angle }° is enough for the whole window
 plan-aim-drive = all the time, by a drive: the sun moves { $angle }° in under { $time }
 plan-aim-at = at { $clocks }; the sun moves { $angle }°, the acceptance half angle, in that time ({ $minutes } min)
 plan-aim-every = every { $minutes } min from { $first }; the sun moves { $angle }°, the acceptance half angle, in that time
@@ -2014,9 +2017,9 @@ wind-sign-7 = whole trees move
 wind-sign-8 = twigs break off
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
 # { $spread }: "95 %", or plan-spread-one-day.
-plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its range. Water well below that speaks of haze, wind, a wrong aim or a loose lid.
+plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its range. Water well below that suggests haze, wind, a wrong aim or a loose lid.
 plan-spread = 95 %
-plan-spread-one-day = one day only: no 95 %
+plan-spread-one-day = one day only: not 95 %
 # The models behind the numbers.
 plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
@@ -2051,17 +2054,17 @@ tested-no-water = none: no run of this campaign heats water
 tested-vessel-temperature = vessel temperature
 error-vessel-temperature = vessel thermometer
 error-vessel-heat = heat capacity of the vessels
-known-vessel-heat = within { $percent } % of what is stated
-budget-not-told-apart = not told apart in this report
-tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stated, the most cautious class is assumed: an oven dial within ± 10 K for the vessel (common practice).
+known-vessel-heat = within { $percent } % of the stated value
+budget-not-told-apart = not given separately in this report
+tested-instruments-note-dry = Standard uncertainties (k = 1); for a class, its limits. Where neither is stated, the most cautious class is assumed: an oven dial within ± 10 K for the vessel (common practice).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Report on tests of a solar cooker without a rating
 headline-label-none = No figure yet
 headline-no-water = No rating by ASAE S580.1: no run of this campaign heats water.
-headline-spread = ± is for 95 %: days, readings, instruments.
-headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
+headline-spread = Interval for 95 %: days, readings, instruments.
+headline-spread-one-day = Interval of one day: readings, instruments; not 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } above the air of { $ambient }.
 fact-reached = It reached
 fact-good-for = Good for
@@ -2082,8 +2085,8 @@ summary-indicative = (indicative)
 summary-note = Each ± is for 95 %: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
 # The same where figures of one day are among them; the next message follows it.
 summary-note-some = Each ± is for 95 %, unless "one day" stands beside it: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
-summary-note-one-day = Where "one day" stands, what another day would do is not in the ±, so it is no 95 %.
-summary-note-indicative = Where "indicative" stands, its conditions were not those of its procedure, or irradiance is estimated.
+summary-note-one-day = Where "one day" stands, day-to-day variation is not in the ±, so it is not for 95 %.
+summary-note-indicative = Where "indicative" stands, the conditions of the procedure were not met, or irradiance is estimated.
 figure-ps50 = standardised cooking power
 figure-ps50-good-for = comparing cookers rated by the same standard
 figure-ps50-not-with = power at another irradiance, or ratings by another standard
@@ -2092,11 +2095,11 @@ figure-gain-good-for = power at any irradiance, with u
 figure-gain-not-with = gain by a sensor in another plane
 figure-loss = loss to the air
 figure-loss-good-for = seeing what insulation does
-figure-loss-not-with = loss in another wind, or for each m²
+figure-loss-not-with = loss in another wind, or per m²
 figure-opto-thermal-ratio = opto-thermal ratio
 figure-opto-thermal-ratio-good-for = how hot a load can get, whatever its size
 figure-opto-thermal-ratio-not-with = F1, which is of the empty cooker
-figure-dry-difference = dry vessel above the air, for each W/m²
+figure-dry-difference = dry vessel above the air, per W/m²
 figure-dry-difference-good-for = comparing versions of one cooker with the same pot
 figure-dry-difference-not-with = other pots, or a sensor in another plane; it is no cooking power
 figure-f1 = first figure of merit
@@ -2130,7 +2133,7 @@ figure-peak-exergy = peak exergy
 figure-peak-exergy-good-for = comparing cookers of one size under the same sun
 figure-peak-exergy-not-with = peaks in another irradiance
 figure-quality-factor = quality factor
-figure-quality-factor-good-for = seeing where gain and loss meet
+figure-quality-factor-good-for = comparing gain and loss at the peak
 figure-quality-factor-not-with = papers that define the loss differently
 
 ## Procedures beside the rating
@@ -2144,7 +2147,7 @@ procedure-value-alone = { $value } (± not given)
 procedure-spread = ± for 95 %: days, readings, instruments
 procedure-spread-one-day = ± of one day: readings, instruments
 page-procedure-quantity = quantity
-procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is reckoned, not timed.
+procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is calculated, not timed.
 # { $limit }, °C.
 evaporation = above { $limit } °C part of the heat goes into vapour, which no temperature shows: the figures hold for a closed lid and count the vapour as loss
 evaporation-remedy = keep the lid on; compare only tests that end at like temperatures
@@ -2152,11 +2155,11 @@ evaporation-remedy = keep the lid on; compare only tests that end at like temper
 ## Dry vessel
 
 section-dry-vessel = Dry vessel
-dry-what = An empty, dark vessel or bare plate is left in the sun until it gets no hotter. Its temperature above the air for each W/m² tells light against losses. It is no cooking power.
+dry-what = An empty, dark vessel or bare plate is left in the sun until it gets no hotter. Its temperature above the air, per W/m², relates sunlight gained to heat lost. It is no cooking power.
 dry-plane-normal = Irradiance is that of a sensor that faced the sun.
 dry-plane-horizontal = Irradiance is that of a sensor that lay flat: compare only with others that did.
 dry-plane-estimated = Irradiance is estimated.
-dry-plane-not-stated = Nobody states how the sensor of irradiance stood: compare with no other.
+dry-plane-not-stated = The plane of the irradiance sensor is not stated: compare with no other value.
 # { $runs }: more than one.
 dry-mean-of = The value is the mean of { $runs ->
     [one] { $runs } run
@@ -2182,10 +2185,10 @@ dry-key-plateau = plateau
 dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers. First rise: over the first ten minutes, or the first two readings.
 dry-no-vessel = the log has no temperature of the vessel
 dry-no-vessel-remedy = name the vessel's column as vessel_temperature under [columns]; if the vessel held water, write kind = "water"
-dry-no-irradiance = the log has no irradiance, so the plateau cannot be held against the sun
+dry-no-irradiance = the log has no irradiance, so the plateau cannot be related to it
 dry-no-irradiance-remedy = note the irradiance with each reading, or state cloudless spans and estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = the readings that count do not cover { $minutes } min without a hole, which a plateau takes with this thermometer
+dry-too-short = the readings that count do not cover { $minutes } min without a gap, which a plateau needs with this thermometer
 dry-too-short-remedy = go on reading, at least every twenty minutes, until the temperature has stayed for { $minutes } min
 dry-sun-unsteady = the sun never stayed within ± 20 W/m² of its mean for { $minutes } min
 dry-sun-unsteady-remedy = test under a clear sky around solar noon
@@ -2199,10 +2202,10 @@ dry-still-moves-remedy = start earlier, aim again, and go on until it stays
 ## Box cooker
 
 section-box-cooker = Figures of merit of a box cooker
-box-what = F1 = (Tp − Ta)/H: how far the empty box gets above the air for each W/m² on the horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: how well its heat gets into a full load, by the time τ in which the water rises by ΔT; T, Ta and H are means over that time.
+box-what = F1 = (Tp − Ta)/H: temperature of the empty box above the air, per W/m² on the horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: how well its heat gets into a full load, from the time τ in which the water rises by ΔT; T, Ta and H are means over that time.
 box-grade = grade
-box-grade-a = A: F1 is surely above { $limit } K m²/W (IS 13429)
-box-grade-none = none: F1 is not surely above { $limit } K m²/W, the limit of grade A (IS 13429); lower grades are not evaluated
+box-grade-a = A: the whole range of F1 is above { $limit } K m²/W (IS 13429)
+box-grade-none = none: the range of F1 is not wholly above { $limit } K m²/W, the limit of grade A (IS 13429); lower grades are not evaluated
 box-rests-on-dry = F1 rests on { $runs ->
     [one] { $runs } dry run
    *[other] { $runs } dry runs
@@ -2220,48 +2223,48 @@ box-axis-time = time since the start of the rise, min
 box-axis-water = water, { $unit }
 box-key-water = readings
 box-key-told = by F1 and F2
-box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is near to the end of the rise (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
+box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is close to the end of the rise (simulated). They take boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
 box-no-dry-run = there is no dry run, so no F1, and no F2 that rests on it
 box-no-dry-run-remedy = leave the empty box in the sun around noon and log its plate: kind = "dry"
 box-no-plateau = no dry run has a plateau, so there is no F1, and no F2
 box-no-plateau-remedy = see what the dry runs lack
 box-plane-normal = irradiance was measured facing the sun; F1 and F2 are defined for a sensor that lies flat
-box-plane-not-stated = nobody states how the sensor of irradiance stood; F1 and F2 are defined for one that lies flat
+box-plane-not-stated = the plane of the irradiance sensor is not stated; F1 and F2 are defined for a sensor that lies flat
 box-plane-estimated = irradiance is estimated; F1 and F2 are defined for a sensor that lies flat
 box-plane-remedy = lay the sensor flat beside the box, and state plane = "horizontal"
 box-cover-mirrors = F1 and F2 are for a box whose booster mirrors, if it has any, are covered; no log shows that
 box-cover-mirrors-remedy = cover them in these runs, and say so in the notes
 box-no-water-run = no run heats water, so there is no F2
-box-no-heating = no rise from { $from } to { $to } °C without a hole, with irradiance, in { $runs ->
+box-no-heating = no rise from { $from } to { $to } °C with irradiance and without a gap in { $runs ->
     [one] { $runs } run
    *[other] { $runs } runs
 } of water, so there is no F2
 box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and read at least every twenty minutes
-box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, which do not count: { $runs }
+box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, not used: { $runs }
 # Loads in kg/m².
 box-load-off = the load was { $load }; a full load is about { $full }
-box-load-off-remedy = weigh in { $full } kg of water for each m² of glass; the rating asks for 7 kg for each m² of intercept area, so one load does not always meet both
+box-load-off-remedy = weigh in { $full } kg of water per m² of glass; the rating asks for 7 kg per m² of intercept area, so one load does not always meet both
 # Both in K.
 box-beyond-reach = in { $rises -> 
     [one] { $rises } rise
    *[other] { $rises } rises
-} the water got { $end } above the air, which with this F1 it could not: F1·H is { $reach } there. Such a rise does not count
-box-no-upper-end = F1·H is { $reach }, so near to the { $end } by which the water's end lies above the air that F2 has no upper end
-box-near-reach = the water's end, { $end } above the air, is near to F1·H, { $reach }: 1 % less F1 makes F2 { $more } % higher
+} the water got { $end } above the air, more than this F1 allows: F1·H is { $reach } there. Such a rise is not used
+box-no-upper-end = F1·H is { $reach }, so close to the { $end } above the air that the water reached that the range of F2 has no upper end
+box-near-reach = the water reached { $end } above the air, close to F1·H, { $reach }: 1 % less F1 makes F2 { $more } % higher
 box-reach-remedy = test in a stronger sun, or end the rise lower
-box-one-day = dry runs or rises are of one day, so the ranges are no 95 % ranges
+box-one-day = dry runs or rises are from one day, so the ranges are not 95 % intervals
 box-one-day-remedy = test on other days
 
 ## Concentrating cooker
 
 section-dish = Cooling and heating test
-dish-what = In the shade the load loses its temperature above the air with the time constant τ0; with the heat capacity C of water and vessels, C/τ0 is its loss. F′UL is that loss for each m² of the vessels' surface. In the sun, F′η0 is the share of the light on the intercept area that the load gets, loss added.
+dish-what = In the shade the temperature of the load above the air decays with the time constant τ0; its heat loss is C/τ0, with the heat capacity C of water and vessels. F′UL is that loss per m² of the vessels' surface. In the sun, F′η0 is the fraction of the light on the intercept area that the load absorbs, losses not deducted.
 dish-loss = loss to the air by cooling, F′UL·At
 dish-rests-on-cooling = The loss rests on { $runs ->
     [one] { $runs } cooling run
    *[other] { $runs } cooling runs
 }, from { $from } down to { $to }.
-dish-rests-on-vessels = The vessels count with { $heat } J/K: { $basis }.
+dish-rests-on-vessels = The heat capacity of the vessels is included, { $heat } J/K: { $basis }.
 dish-rests-on-heating = The optical factor rests on { $runs ->
     [one] { $runs } heating
    *[other] { $runs } heatings
@@ -2275,37 +2278,37 @@ dish-axis-time = time since the first reading, min
 dish-axis-difference = water above the air, { $unit }
 dish-key-water = readings
 dish-key-told = by the time constant
-dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
+dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They take boiling at 100 °C, this report at the local boiling point.
 dish-no-cooling-run = there is no cooling run, so no time constant, no loss and no optical factor
 dish-no-cooling-run-remedy = let a hot load cool in the shade, and log it: kind = "cooling"
-dish-begins-too-cool = { $log }: the water begins { $above } above the air, and a cooling run at least { $least } above it; it does not count
+dish-begins-too-cool = { $log }: the water begins { $above } above the air, and a cooling run needs at least { $least }; it is not used
 dish-begins-too-cool-remedy = begin near boiling
-dish-warms = { $log }: the water got { $rise } warmer than it was before, so the sun reached it, or hot water was added; it does not count
+dish-warms = { $log }: the water got { $rise } warmer than it was before, so the sun reached it, or hot water was added; it is not used
 dish-warms-remedy = turn the cooker away from the sun or shade all of the aperture
-dish-cooling-too-short = { $log }: before a hole of over twenty minutes or an excluded span there are too few readings, or a fall of less than a fifth of the start's temperature above the air; it does not count
+dish-cooling-too-short = { $log }: before a gap of over twenty minutes or an excluded span there are too few readings, or a fall of less than a fifth of the first temperature above the air; it is not used
 dish-cooling-too-short-remedy = read every five minutes or oftener, for an hour or more
 dish-no-loss-area = the surface of the vessels is not stated, so the loss is given in W/K alone
 dish-no-loss-area-remedy = state loss_area_m2 under [cooker]: walls and lid of the vessels
-dish-no-vessel-heat = what the vessels store is not stated, and does not count: loss and optical factor are too low by their share
+dish-no-vessel-heat = the heat capacity of the vessels is not stated and left out: loss and optical factor are too low by its share
 dish-no-vessel-heat-remedy = weigh the empty vessels: vessel_mass_kg and vessel_material under [load]
-dish-no-heating = no run of water has a rise of { $rise } with irradiance, free of holes and excluded spans, so there is no optical factor
+dish-no-heating = no run of water has a rise of { $rise } with irradiance, free of gaps and excluded spans, so there is no optical factor
 dish-no-heating-remedy = log a heating of at least { $rise } in the sun, with irradiance
 dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
 dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
 dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
 dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze (common practice)
 dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
-dish-no-end = within what the instruments may be off by, one of the figures has no end of its range, and is not given
-dish-no-end-remedy = measure irradiance with a sensor that is known better, and state its uncertainty
-dish-one-day = cooling or heating is of one day, so the ranges are no 95 % ranges
+dish-no-end = within the uncertainty of the instruments the range of one of the figures has no end; it is not given
+dish-no-end-remedy = measure irradiance with a better known sensor, and state its uncertainty
+dish-one-day = cooling or heating is from one day, so the ranges are not 95 % intervals
 dish-one-day-remedy = test on other days
 
 ## Energy and exergy
 
 section-efficiency = Energy and exergy
-efficiency-what = Energy efficiency: heat that the water took up over the sunlight on the intercept area. Exergy efficiency: the same of what could do work, so that hot water counts more than warm. Peak exergy: the vertex of the parabola of exergy against the temperature difference; quality factor: the peak over the exergy of the heat lost there.
+efficiency-what = Energy efficiency: heat taken up by the water over the sunlight on the intercept area. Exergy efficiency: the same for exergy, the part that could do work, in which hot water counts more than warm. Peak exergy: the vertex of the parabola of exergy against the temperature difference; quality factor: the peak over the exergy of the heat lost there.
 # { $range } in °C.
-efficiency-rests-on = They rest on { counted-intervals } with sound readings, water from { $range }, { $irradiance } W/m² on average. The vessels do not count.
+efficiency-rests-on = They rest on { counted-intervals } with sound readings, water from { $range }, { $irradiance } W/m² on average. The heat capacity of the vessels is left out.
 efficiency-peak-at = The peak lies { $difference } above the air, in the sun of the test ({ $irradiance } W/m² on average).
 efficiency-caption = Exergy that the water gains, interval by interval.
 efficiency-caption-no-peak = Exergy that the water gains, interval by interval. There is no peak among the intervals.
@@ -2315,13 +2318,13 @@ efficiency-axis-exergy = exergy, W
 efficiency-key-intervals = intervals
 efficiency-key-parabola = parabola
 efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012; that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), with the u of this report, is this project's reading.
-efficiency-plane = irradiance was measured with a sensor that lay flat: where the intercept area faces the sun, the sunlight is counted too small, and the shares come out too high
+efficiency-plane = irradiance was measured with a sensor that lay flat: where the intercept area faces the sun, the sunlight is underestimated, and the efficiencies come out too high
 efficiency-plane-remedy = compare only with tests whose sensor lay flat
 efficiency-no-peak = exergy has no highest point among the intervals, so there is no peak and no quality factor
 efficiency-no-peak-remedy = test from 5 K above the air up to near boiling
-efficiency-no-loss = the loss may be none, so there is no quality factor
+efficiency-no-loss = the loss may be zero, so there is no quality factor
 efficiency-no-loss-remedy = test over a wider range of water temperatures, and on more days
-efficiency-one-day = all of it is of one day, so the ranges are no 95 % ranges
+efficiency-one-day = all data are from one day, so the ranges are not 95 % intervals
 efficiency-one-day-remedy = test on other days
 
 ## Where no water heats
@@ -2346,7 +2349,9 @@ terminal-invented = { $title } (invented)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
 terminal-horizontal = horizontal sensor
 terminal-plane-not-stated = plane of the sensor not stated
-terminal-one-day = one day only: ± is no 95 %
+terminal-one-day = one day only: ± is not 95 %
+# Of several days, none of which can be left out.
+terminal-days-not-in-spread = day-to-day scatter not in ±: not 95 %
 terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })
@@ -2378,7 +2383,7 @@ check-name = campaign
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no rating: { $used } of { counted-intervals } can be used
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
-check-so-far-balance = { $none }; the heat balance gives { $power } at 700 W/m² and 50 K, which is indicative and no rating
+check-so-far-balance = { $none }; the heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating
 check-none-used = no rating: { $intervals ->
     [0] there is no interval
     [one] the only interval cannot be used
@@ -2392,14 +2397,14 @@ check-next-then = { $remedy }; then { $missing }
 # In place of the remedy above, where a notice doubts place or time.
 check-next-note = look first at the note on the site, a date or a clock, and correct what is wrong
 # { $next }: what to do; irradiance is estimated, which more of the same does not mend.
-check-next-still = { $next } (still indicative without a sensor of irradiance that faces the sun)
+check-next-still = { $next } (still indicative without an irradiance sensor that faces the sun)
 # Headers of the tables of runs: there is little room.
 check-run = run
 check-date = date
 check-readings = readings
 check-intervals = intervals
 check-used = used
-check-aside = set aside for
+check-aside = set aside
 check-kind = kind
 check-from = from
 check-to = to
@@ -2416,7 +2421,7 @@ aside-reading-gap = gaps
 aside-excluded-by-tester = excluded
 aside-not-cloudless = sky
 # Headings.
-check-findings = What keeps it from conforming, and what would remedy it
+check-findings = Shortcomings, and how to remedy them
 check-notes = To state with the number
 check-set-aside = Intervals set aside, and what helps
 check-notices = Notes
@@ -2447,31 +2452,31 @@ helps-by-clock = { $helps }; on { $date } that was { $from } to { $to } by the c
 check-of-logs = { $count } logs
 check-figures = Other figures so far
 check-no-figures = No other figure yet.
-box-grade-one-day = none: F1 is above { $limit } K m²/W (IS 13429), but of one day, and another may be lower
+box-grade-one-day = none: F1 is above { $limit } K m²/W (IS 13429), but measured on one day; another day may give less
 box-grade-not-flat = none: irradiance was not measured with a sensor that lay flat, for which the limit, { $limit } K m²/W, holds (IS 13429)
 box-glass = The glass is { $area }, as stated.
-box-glass-not-stated = The intercept area, { $area }, counts as the glass. If it has mirrors in it, F2 comes out too low: state the area of the glass.
+box-glass-not-stated = The intercept area, { $area }, is taken as that of the glass. If it includes mirrors, F2 comes out too low: state the area of the glass.
 box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that run: check that the plateau was reached, mirrors were covered alike, and the sensor lay flat
 boiling-gets-to = no time to boil: in the sun of the test the water gets to { $highest }, and boils at { $boiling }
-boiling-may-not = no time to boil: within what the figures may be off by, the water may not get to { $boiling }, where it boils
+boiling-may-not = no time to boil: within the uncertainty of the figures the water may not get to { $boiling }, where it boils
 boiling-remedy = test in a stronger sun, or improve the cooker
-dish-runs-left-out = runs of water without a rise of { $rise } in the sun that is free of holes and excluded spans, which do not count: { $runs }
+dish-runs-left-out = runs of water without a rise of { $rise } in the sun that is free of gaps and excluded spans, not used: { $runs }
 dry-no-ambient = the air was not read within two hours of the steady stretches
 dry-no-ambient-remedy = read the air at least every second time
-dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: by its first rise it may end { $more } hotter
-dry-no-end = the difference for each W/m² is not given: within what irradiance may be off by, it has no end of its range
-efficiency-peak-unsure = there is a peak, but not without one of the days, or within what the instruments may be off by: it is not given
+dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: judged by its first rise it may end { $more } hotter
+dry-no-end = the difference per W/m² is not given: within the uncertainty of irradiance its range has no end
+efficiency-peak-unsure = the peak is not given: there is none without one of the days, or within the uncertainty of the instruments
 efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
 efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be
 efficiency-too-much-remedy = check the intercept area, the load and the units
-tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is stated, the most cautious class is assumed (common practice).
+tested-instruments-note-cooling = Standard uncertainties (k = 1); for a class, its limits. Where neither is stated, the most cautious class is assumed (common practice).
 
 ## Comparison: figures beside the rating
 
 section-beside = Figures beside the rating
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = value
-beside-head-apart = told apart from
+beside-head-apart = different from
 beside-from-none = none
 # A cell: how many of those that it is compared with.
 beside-from-so-many = { $apart } of { $compared }
@@ -2495,19 +2500,19 @@ beside-title-none = No figures of these { $count } campaigns can be compared
 beside-title-none-of = No figure of { $name } can be compared with that of another campaign
 beside-title-hotter = { $first } gets hotter than { $second } when dry
 beside-title-not-told = Which gets hotter when dry, { $first } or { $second }, cannot be told
-beside-in-all = { $apart } of { $compared } differences of figures are told apart.
+beside-in-all = Differences of figures shown: { $apart } of { $compared }.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
 beside-figure = figure
 beside-difference = difference
-beside-verdict = told apart?
+beside-verdict = different?
 # After the difference of two percentages.
 beside-points = percentage points
 # In that column, and on a terminal after the difference.
-beside-told-apart = told apart
-beside-not-told-apart = not told apart
-beside-apart-when-tested = apart when tested
+beside-told-apart = different
+beside-not-told-apart = not shown
+beside-apart-when-tested = different when tested
 # { $pairs } is more than one.
-beside-by-chance = not told apart among { $pairs } pairs
+beside-by-chance = not shown among { $pairs } pairs
 # { $why }: one of figure-unlike-….
 beside-not-compared = not compared: { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
@@ -2522,31 +2527,31 @@ figure-unlike-load-or-sun = other load, sun or air
 figure-unlike-load = other load
 figure-unlike-span = other range of water temperatures
 figure-unlike-vessel-heat = heat of the vessels counts in one only
-figure-unlike-no-budget = its ± is not told source by source
+figure-unlike-no-budget = its ± has no budget by source
 beside-note = Each ± is for 95 %, unless “{ beside-one-day }” stands beside it. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = The dry vessel of { $second } gets hotter for each W/m² than that of { $first }: { $difference } K m²/W more ({ $interval }), { $share } %: told apart.
-beside-cooler = The dry vessel of { $second } gets less hot for each W/m² than that of { $first }: { $difference } K m²/W less ({ $interval }), { $share } %: told apart.
-beside-hotter-one-day = The dry vessel of { $second } got hotter for each W/m² than that of { $first } when tested: { $difference } K m²/W more ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
-beside-cooler-one-day = The dry vessel of { $second } got less hot for each W/m² than that of { $first } when tested: { $difference } K m²/W less ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
-beside-hotter-by-chance = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, is not told: they differ by { $difference } K m²/W ({ $interval }), { $share } %, but among { $pairs } pairs one may differ so much by chance.
-beside-hotter-not-told = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W more, { $share } %, and anything from { $interval } fits the data.
-beside-cooler-not-told = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W less, { $share } %, and anything from { $interval } fits the data.
+beside-hotter = The dry vessel of { $second } gets hotter per W/m² than that of { $first }: { $difference } K m²/W more ({ $interval }), { $share } %: a real difference.
+beside-cooler = The dry vessel of { $second } gets less hot per W/m² than that of { $first }: { $difference } K m²/W less ({ $interval }), { $share } %: a real difference.
+beside-hotter-one-day = The dry vessel of { $second } got hotter per W/m² than that of { $first } when tested: { $difference } K m²/W more ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
+beside-cooler-one-day = The dry vessel of { $second } got less hot per W/m² than that of { $first } when tested: { $difference } K m²/W less ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
+beside-hotter-by-chance = Which dry vessel gets hotter per W/m², that of { $second } or of { $first }, is not shown: they differ by { $difference } K m²/W ({ $interval }), { $share } %, but among { $pairs } pairs so large a difference can arise by chance.
+beside-hotter-not-told = Which dry vessel gets hotter per W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W more, { $share } %, and anything from { $interval } fits the data.
+beside-cooler-not-told = Which dry vessel gets hotter per W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W less, { $share } %, and anything from { $interval } fits the data.
 beside-hotter-not-compared = How hot the dry vessels of { $second } and { $first } get is not compared: { $why }.
 beside-nothing-shared = { $second } and { $first } have no figure in common.
-beside-others = Of the other figures of { $second } and { $first }, { $compared } can be compared and { $apart } of these are told apart.
+beside-others = Of the other figures of { $second } and { $first }, { $compared } can be compared; differences shown: { $apart }.
 comparison-dry-title = Dry vessels
-comparison-dry-note = Plateau: where the vessel got no hotter. K m²/W: vessel above air for each W/m², ± for 95 %.
+comparison-dry-note = Plateau: where the vessel got no hotter. K m²/W: vessel above air per W/m², ± for 95 %.
 comparison-dry-caption = Temperature of the dry vessel in °C against minutes since the start of a run, in ink that of the campaign above the panel; thick: the plateau. They were not under one sun: compare K m²/W, not degrees.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Temperature of the dry vessel against time, highest { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 for the differences
-beside-note-difference = The uncertainty of a difference of figures beside the rating has scatter and days of both campaigns, each with its own degrees of freedom, and what their instruments do not share. What one day does to both is not taken out of it, which makes it larger. The rating has a comparison of its own; so have gain and loss where both have a rating and a heat balance.
-beside-note-alike = Figures are compared where the campaign files let one think that they are alike: for each W/m², irradiance in one plane; of dry or cooling vessels, as many vessels with the same heat and surface within 2 %; times to boil, efficiency and peak exergy, irradiance within 2 % and ambient within 2 K; times to boil, load within 2 % and boiling point within 2 K; efficiency, a range of water temperatures within 5 K at its ends and 2 K on average; F2, a load for each m² within 10 %; time constant, load within 2 %. These limits are common practice without a published source. "Vessels not stated": nobody says that they were alike.
-beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected by Holm for the pairs in which the figure is compared, of { $pairs } in all; it is not corrected for the number of figures. A difference of single days is never called told apart.
+beside-note-difference = The uncertainty of a difference of figures beside the rating covers scatter and days of both campaigns, each with its own degrees of freedom, and the instrument errors that they do not share. The effect of a day on both is not removed, which makes it larger. Ratings are compared separately; so are gain and loss where both have a rating and a heat balance.
+beside-note-alike = Figures are compared where the campaign files state like conditions: per W/m², irradiance in one plane; of dry or cooling vessels, as many vessels with the same heat and surface within 2 %; times to boil, efficiency and peak exergy, irradiance within 2 % and ambient within 2 K; times to boil, load within 2 % and boiling point within 2 K; efficiency, a range of water temperatures within 5 K at its ends and 2 K on average; F2, a load per m² within 10 %; time constant, load within 2 %. These limits are common practice. "Vessels not stated": not known to be alike.
+beside-note-pairs = "Different": p of the difference is under 0.05, corrected by Holm for the pairs in which the figure is compared, of { $pairs } in all; it is not corrected for the number of figures. Figures of single days are never called different.
 
 ## Slips that show
 
@@ -2557,23 +2562,23 @@ dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both
-box-plane-turned = the readings of the flat sensor were turned to the sun, an estimate; F1 and F2 are defined for them as they were
+box-plane-turned = the readings of the horizontal sensor were converted to the plane facing the sun, an estimate; F1 and F2 are defined for them unconverted
 box-plane-turned-remedy = make a second campaign of the same logs without estimate, with plane = "horizontal"
 notice-long-run-other = { $log }: the readings span { $days } days, a run is one test on one day; check the dates, or set start and end
 finding-no-water = no run of this campaign heats water, so there is nothing to rate
 finding-no-water-remedy = heat a weighed load of water for a rating; the other figures stand by themselves
-instrument-assumed = not stated; taken as that of the class { $class }: { $basis }
+instrument-assumed = not stated; assumed a { $class }: { $basis }
 
 ## A test day while it runs, on the terminal
 
 # The first line: how it stands. It is read in the sun, so it is short.
 watch-waiting = Waiting for the first row of today
 watch-silent = No row for { $time }
-watch-over = The solar window has closed: no more intervals today
+watch-over = The solar window has closed for today
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Being read: { $kind }
 watch-begins = An interval begins
-watch-no-run = Rows come, but they belong to no run
+watch-no-run = Rows arrive, but belong to no run
 # { $passed }, { $length }: minutes.
 watch-good = Good so far: { $passed } of { $length } min of this interval
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2599,7 +2604,7 @@ watch-above = { $difference } above the air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
 # { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
-watch-irradiance-turned = { $turned } W/m² facing the sun, which counts (flat sensor: { $irradiance })
+watch-irradiance-turned = { $turned } W/m² facing the sun, which is used (flat sensor: { $irradiance })
 watch-wind = wind { $wind }
 watch-spoils = spoils it
 watch-spoils-irradiance = irradiance under { $low } or over { $high } W/m²
@@ -2612,8 +2617,8 @@ watch-last-day = last day
 watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } of { $all ->
-    [one] { $all } interval counts
-   *[other] { $all } intervals count
+    [one] { $all } interval used
+   *[other] { $all } intervals used
 }
 watch-missing = still missing: { $missing }
 watch-missing-nothing = enough already
@@ -2636,11 +2641,11 @@ watch-seconds = { $seconds } s
 watch-days = { $days } days
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } is not there yet
-watch-log-gone = { $log } is not there any more; what it held before is shown
+watch-log-gone = { $log } is gone; what it held before is shown
 watch-not-read = cannot be used now: { $what }
-watch-campaign-not-read = the campaign file cannot be used now, the last good one counts: { $what }
-watch-line-not-ended = { $log }: its last line is not ended, and does not count yet
-watch-begun-anew = { $log } was written anew: only what stands in it now counts
+watch-campaign-not-read = the campaign file cannot be used now, the last good one is used: { $what }
+watch-line-not-ended = { $log }: its last line is incomplete, and not used yet
+watch-begun-anew = { $log } was started anew: only its present content is used
 watch-none-later = lines came without a reading later than { $clock }: was the logger’s clock put back?
 watch-clock-jumped = the clock of the rows jumped by { $time }
 watch-clocks-apart = the clock of the rows and that of this computer differ by { $time }

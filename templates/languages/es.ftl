@@ -39,7 +39,7 @@ attached-plan = Plan del día como datos
 checkable = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version }, lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-from = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version } (de { $address }), lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-beside = { $said } Los registros de más de { $limit } MB no están dentro: se guardan junto a él, y la comprobación los necesita.
-checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Muestra el SHA-256 de cada archivo en que se basa.
+checkable-not = Este PDF no lleva datos, así que no puede comprobarse por sí solo. Muestra el SHA-256 de cada archivo de entrada.
 # On the web page.
 page-not-checkable = Esta página web no contiene datos: solo puede comprobarse el PDF de este informe.
 
@@ -118,11 +118,11 @@ headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $mis
 headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
 headline-not-valid = Según estas lecturas, el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
 # { $power }: "55 ± 12 W (one day)".
-headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma (sección { $section }).
+headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
-headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalo más
@@ -147,7 +147,7 @@ page-no-rating = sin resultado
 headline-irradiance-estimated = irradiancia estimada { $way }
 headline-horizontal = irradiancia medida en horizontal, no de cara al sol
 headline-plane-not-stated = plano del sensor de irradiancia sin indicar
-headline-one-day = medido en un solo día, o en días de los que no se puede omitir ninguno: lo que daría otro día no está en el ±
+headline-one-day = ensayada en un solo día, o ningún día se puede omitir del ajuste: la variación entre días no está en el ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 headline-interval = intervalo del 95 %: { $low } a { $high } W
@@ -208,7 +208,7 @@ figure-aside-most = sobre todo: { $reason } ({ $count })
 figure-band-dark = oscuro: dispersión y días
 figure-band-light = claro: con los instrumentos (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = oscuro: dispersión del único día
+figure-band-dark-one-day = oscuro: dispersión, sin los días
 figure-band-light-one-day = claro: con los instrumentos; no es el 95 %
 # Read out to those who do not see the figure.
 # As in English
@@ -255,13 +255,13 @@ finding-too-few-days-remedy = ensaye { missing-days }
 finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos usados con irradiancia, a distintas diferencias de temperatura
 finding-no-rating-remedy = más intervalos que se puedan usar, desde el ambiente hasta cerca de la ebullición
 # { $shortest }, { $longest }: "9", "11".
-finding-no-rating-remedy-intervals = leer el agua cada { $shortest } a { $longest } minutos, o cada uno, dos o cinco, hasta cerca de la ebullición
+finding-no-rating-remedy-intervals = lea el agua cada { $shortest } a { $longest } minutos, o cada uno, dos o cinco, hasta cerca de la ebullición
 finding-no-rating-remedy-irradiance = mida la irradiancia; sin ella no se puede normalizar la potencia
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la norma solo pide una nota; este informe no declara la conformidad
 finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
 # De una recta a la que sus puntos se ajustan bien.
-finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no porque los puntos se dispersen, y el ± dice cuán seguro es el valor; un rango más amplio de temperatura del agua eleva R²
+finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no por la dispersión; juzgue el valor por su ±; un rango más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, aunque el agua más caliente pierde más calor
 finding-line-not-falling-remedy = compruebe que la temperatura medida es la del agua, y abarque un rango más amplio de temperaturas
 finding-no-useful-heat = según la recta, la potencia a { $difference } es de { $power } W: ahí el agua pierde calor
@@ -272,11 +272,11 @@ finding-extrapolated-remedy = intervalos usados a ambos lados de { $difference }
 finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } en { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load })
-finding-load-off-remedy = pese { $load } de agua por cada m² de área de captación, o corrija esa área
+finding-load-off-remedy = pese { $load } de agua por m² de área de captación, o corrija esa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = no se midió el viento en { $runs }
 finding-wind-not-measured-remedy = mida el viento junto a la cocina, a su altura
-finding-wind-estimated = el viento es una estimación a ojo en { $runs }, con la exactitud de un grado de la escala de Beaufort
+finding-wind-estimated = el viento se estimó a ojo en { $runs }, con la exactitud de un grado de la escala de Beaufort
 finding-irradiance-estimated = la irradiancia no se midió junto a la cocina en el plano normal a la radiación directa, sino que se estimó { $way }
 finding-irradiance-estimated-remedy = mida la irradiancia junto a la cocina, con un sensor orientado hacia el sol
 finding-irradiance-missing = no se midió la irradiancia en { $runs }, cuyos intervalos no se pueden normalizar y no están en la recta
@@ -289,7 +289,7 @@ finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está s
 finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
 finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-gain-estimated = { counted-used } con más calor ganado que energía solar captada, por más de lo que puede errar la estimación de la irradiancia (± { $percent } %); el primero absorbió { $power } W de { $sunlight } W
+finding-impossible-gain-estimated = { counted-used } con más calor ganado que energía solar captada, por más que la incertidumbre de la irradiancia estimada (± { $percent } %); el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
 finding-gain-beyond = { counted-used } con más calor ganado que el que explica la irradiancia; el primero absorbió { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = compruebe la masa de agua, el área de captación y las unidades, y mida la irradiancia con un sensor orientado al sol
@@ -314,7 +314,7 @@ section-tested = Qué se ensayó
 page-instruments = Instrumentos
 page-instruments-quantity = magnitud
 page-instruments-instrument = instrumento
-page-instruments-uncertainty = incertidumbre estándar
+page-instruments-uncertainty = incertidumbre
 
 ## Conditions
 
@@ -340,7 +340,7 @@ limit-solar-time-start = hora solar al inicio
 limit-solar-time-end = hora solar al final
 limit-solar-time = hora solar
 limit-interval = duración de un intervalo
-limit-load = agua por cada m² de área de captación
+limit-load = agua por m² de área de captación
 limit-load-tolerance = desviación admitida de la carga
 limit-intervals = intervalos usados
 limit-days = días con intervalos usados
@@ -469,7 +469,7 @@ regression-residual = residuos
 regression-residual-text = desviación estándar { $deviation } W
 regression-points = puntos
 regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-residuals-caption = Residuos de los intervalos usados, por día: frente a la diferencia de temperatura, frente a la hora y frente a lo esperado en una distribución normal. Línea discontinua: el doble de su desviación estándar; a la derecha, la propia distribución normal.
+residuals-caption = Residuos de los intervalos usados, por día: frente a la diferencia de temperatura, frente a la hora y frente a los cuantiles de una distribución normal. Línea discontinua: el doble de su desviación estándar; a la derecha, la propia distribución normal.
 # Read out to those who do not see the figure.
 residuals-alt = Residuos en torno a la recta en vatios, frente a la diferencia de temperatura en kelvin y frente a la hora local del reloj, con una marca para cada día; desviación estándar { $deviation } vatios; { $outside ->
     [one] { $outside } de { $points } puntos queda a más del doble de eso de la recta.
@@ -479,7 +479,7 @@ page-scatter = Efectos de los días, autocorrelación, puntos influyentes
 page-uncertainty = Incertidumbre de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fuente
-page-uncertainty-of-source = su incertidumbre estándar
+page-uncertainty-of-source = base
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
@@ -509,21 +509,22 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = sin valor: la pérdida puede ser nula
 acceptance = semiángulo de aceptación
 acceptance-text = { $value }° (de { $lower }° a { $upper }°, 95 %)
-acceptance-none = no se aprecia
-acceptance-rests-on = El semiángulo de aceptación es cuánto puede apartarse el sol del eje antes de que se pierda una décima parte de la ganancia. Se deduce de cómo cae la potencia entre dos orientaciones, según las notas del registro: { $stretches } tramos, con el sol hasta { $angle }° fuera del eje. El intervalo incluye la dispersión de los tramos, las formas que puede tener la caída y lo bien que se conocen las horas de las notas. Práctica habitual, sin fuente publicada.
-acceptance-few = No se busca el semiángulo de aceptación: cuentan { $teeth } tramos de una orientación anotada a la siguiente y hacen falta { $least }, cada uno con { $readings } lecturas del agua o más y { $angle }° que el sol se mueva en él.
+acceptance-none = no demostrado
+acceptance-rests-on = El semiángulo de aceptación es cuánto puede apartarse el sol del eje antes de que se pierda una décima parte de la ganancia. Se estima a partir de la caída de la potencia entre las orientaciones anotadas en el registro: { $stretches } tramos, con el sol hasta { $angle }° fuera del eje. Su intervalo incluye la dispersión, las formas posibles de la caída y la precisión de las horas anotadas (práctica habitual).
+acceptance-few = Sin semiángulo de aceptación: sirven { $teeth } tramos entre orientaciones anotadas y hacen falta { $least }, cada uno con al menos { $readings } lecturas del agua y { $angle }° de movimiento del sol.
 acceptance-few-remedy = Anote cada orientación en el registro, lea el agua cada cinco minutos o más a menudo y deje que el sol se mueva unos grados antes de volver a orientar.
-acceptance-not-shown = El semiángulo de aceptación no se aprecia: en { $teeth } tramos entre orientaciones, con el sol hasta { $angle }° fuera del eje, la ganancia no cae más de lo que explica la dispersión.
+acceptance-not-shown = No se demuestra ningún semiángulo de aceptación: en { $teeth } tramos entre orientaciones, con el sol hasta { $angle }° fuera del eje, la ganancia no cae más de lo que explica la dispersión.
 acceptance-not-shown-remedy = Deje la cocina sin mover durante una hora, dos veces o más, con el agua a temperatura estable y cielo despejado: en ese tiempo el sol se mueve unos 15°. Quédese a su lado: el foco se aparta de la olla y puede quemar o deslumbrar a quien alcance, e incendiar lo que alcance.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Se basa en { counted-intervals } en { counted-days } con lecturas fiables, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
-balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses se refiere solo al agua.
+balance-rests-on-steps = Se basa en { $steps } pasos entre lecturas del agua, en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
+balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia incluyen la capacidad calorífica de los recipientes, { $heat } J/K: { $basis }. El resultado y la sección sobre la cocción se refieren solo al agua.
 balance-scaling-adds = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
-balance-caption = La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
-balance-caption-one-day = La banda es de un solo día, por lo que no es del 95 %; es la del balance de incertidumbre y, donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
+balance-caption = La banda es la del balance de incertidumbre; donde Monte Carlo llega más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = La banda es de un solo día, por lo que no es del 95 %; es la del balance de incertidumbre y, donde Monte Carlo llega más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.
@@ -537,7 +538,7 @@ balance-key-line = g − u·Td/G, banda del 95 % con instrumentos
 balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
 balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
 balance-none-few = No se pueden ajustar ganancia y pérdida: hacen falta al menos tres intervalos con lecturas fiables; hallados: { $intervals }.
-balance-none-alike = No se pueden distinguir ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
+balance-none-alike = No se pueden separar ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
 balance-source = Mínimos cuadrados ordinarios de P sobre G y Td sin término independiente, todos los intervalos con el mismo peso. Según Funk y Larson 1998 (Solar Energy 62, 63–68); no es un ensayo según ISO 9806. Cociente optotérmico: Lahkar, Bhamu y Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -560,7 +561,7 @@ page-dry-date = fecha
 page-dry-plateau = estancam.
 page-dry-air = aire
 page-dry-irradiance = irradiancia
-page-dry-difference = diferencia por cada W/m²
+page-dry-difference = diferencia por W/m²
 page-dry-notes = notas
 # As in English
 stagnation-date-and-time = { $date }, { $time }
@@ -786,7 +787,7 @@ uncertainty-percent = { $percent } % de la lectura
 # As in English
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Incertidumbres estándar (k = 1) indicadas por el operador; la sección { $section } dice qué se supone donde no se indica ninguna. La norma pide el sensor del agua en el centro, 10 mm por encima del fondo del recipiente, el viento medido junto a la cocina y a su altura, y una carga igual en todos los recipientes; nada de esto se comprobó.
+tested-instruments-note = Incertidumbres estándar (k = 1) indicadas por el operador; «por su clase»: límites de la clase; la sección { $section } dice qué se supone donde no se indica ninguna de las dos. La norma pide el sensor del agua en el centro, 10 mm por encima del fondo del recipiente, el viento medido junto a la cocina y a su altura, y una carga igual en todos los recipientes; nada de esto se comprobó.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -818,8 +819,8 @@ budget-per-kelvin = W por K
 # As in English
 budget-percent = { $share } %
 budget-tiny = otras, cada una menor que el { $share } %
-budget-offset-of = { $known }; de ella, el error constante
-budget-scale = { $percent } % de la distancia a { $about }, la otra parte de la misma
+budget-offset-of = { $known } (parte constante)
+budget-scale = { $percent } % de la distancia a { $about } (parte de escala)
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indicada
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -869,36 +870,36 @@ budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Lo
 budget-note-assumed = Para { $quantities }, el archivo de campaña no indica ni incertidumbre ni clase, así que se supone la clase más desfavorable. Indicar lo que se usó reducirá muy probablemente la incertidumbre.
 budget-note-resolution = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella.
 budget-note-resolution-most = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella. Los intervalos vecinos comparten una lectura, así que la mayor parte se anula a lo largo de una serie; el resto es la mayor parte de lo que la dispersión y los días aportan al resultado, y un termómetro más fino lo reduciría.
-budget-note-resolution-beyond = La resolución del termómetro daría por sí sola una dispersión de { $step } W por intervalo, y el momento de la lectura { $moment } W: juntas, más que los { $scatter } W observados. Así que el termómetro se leyó en pasos más finos que los indicados o supuestos, o su redondeo resultó casualmente parejo. Indicar el paso en que se leyó (resolution_k) puede reducir la incertidumbre.
+budget-note-resolution-beyond = La resolución del termómetro daría por sí sola una dispersión de { $step } W por intervalo, y el momento de la lectura { $moment } W: juntas, más que los { $scatter } W observados. Así que el termómetro se leyó en pasos más finos que los indicados o supuestos, o sus errores de redondeo se anularon por casualidad. Indicar el paso en que se leyó (resolution_k) puede reducir la incertidumbre.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Sin comprobación por Monte Carlo: la irradiancia es tan incierta que en algunas simulaciones cae a cero o por debajo. El intervalo no es entonces más que una conjetura.
+drawn-none = Sin comprobación por Monte Carlo: la irradiancia es tan incierta que en algunas simulaciones cae a cero o por debajo. El intervalo es entonces poco más que una conjetura.
 drawn-holds = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %, dentro de la tolerancia de { $tolerance } W. El intervalo es el del balance.
 drawn-apart = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %. Difiere hasta en { $apart } W del intervalo del balance, { $from } a { $to } W, más que la tolerancia de { $tolerance } W.
-drawn-because-divided = Motivo: la potencia se divide entre una irradiancia cuya incertidumbre estándar es del { $percent } %, así que un error hacia un lado mueve el resultado más que el mismo error hacia el otro.
-drawn-because-curved = Motivo: errores distintos del de la irradiancia no actúan de forma proporcional.
-drawn-because-limits = Motivo: los errores de los que solo se conocen los límites no tienen colas, y el balance supone que las tienen.
-drawn-because-few = Motivo: con { $freedom ->
+drawn-because-divided = Causa principal: la potencia se divide entre una irradiancia cuya incertidumbre estándar es del { $percent } %, así que un error hacia un lado mueve el resultado más que el mismo error hacia el otro.
+drawn-because-curved = Causa principal: errores distintos del de la irradiancia no actúan de forma proporcional.
+drawn-because-limits = Causa principal: los errores de los que solo se conocen los límites no tienen colas, y el balance supone que las tienen.
+drawn-because-few = Causa principal: con { $freedom ->
     [one] { $freedom } grado
    *[other] { $freedom } grados
 } de libertad, la t de Student y una distribución normal no se combinan exactamente como una raíz de cuadrados.
-drawn-because-unsettled = Motivo: las propias simulaciones; con { $freedom ->
+drawn-because-unsettled = Causa principal: las propias simulaciones; con { $freedom ->
     [one] { $freedom } grado
    *[other] { $freedom } grados
 } de libertad, sus extremos se estabilizan despacio.
 drawn-interval = El intervalo es por tanto { $from } a { $to } W.
-drawn-settled-to = Los extremos de las simulaciones se conocen con ± { $within } W.
+drawn-settled-to = Los extremos del intervalo de Monte Carlo se conocen con ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
-outlook-reached = Se alcanzan los ± { $target } W buscados.
+outlook-at-best = Con más ensayos con estos instrumentos, el ± no puede bajar de { $least } W.
+outlook-reached = Se alcanza el objetivo de ± { $target } W.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = Los ± { $target } W buscados requieren { $more }, con la dispersión observada hasta ahora.
-outlook-more-one-day = Los ± { $target } W buscados requieren { $more }, con la dispersión observada hasta ahora y si los días no difieren.
+outlook-more = El objetivo de ± { $target } W requiere { $more }, con la dispersión observada hasta ahora.
+outlook-more-one-day = El objetivo de ± { $target } W requiere { $more }, con la dispersión observada hasta ahora y si los días no difieren.
 outlook-intervals = { $intervals ->
         [one] { $intervals } intervalo usado más
        *[other] { $intervals } intervalos usados más
@@ -911,7 +912,7 @@ outlook-intervals-and-days = { $intervals ->
        *[other] { $days } días más
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = Los ± { $target } W buscados no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
+outlook-out-of-reach = El objetivo de ± { $target } W no se puede alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
 heaviest-irradiance = Lo que más pesa es la irradiancia.
 heaviest-clear-sky = Lo que más pesa es la irradiancia estimada.
 heaviest-conversion = Lo que más pesa es la irradiancia, convertida al plano normal.
@@ -923,8 +924,8 @@ heaviest-ambient-scale = Lo que más pesa es la escala del termómetro del ambie
 heaviest-water-mass = Lo que más pesa es la masa de agua.
 heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
 heaviest-clock-rate = Lo que más pesa es el tiempo.
-outlook-too-far = Los ± { $target } W buscados requerirían más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora.
-outlook-too-far-one-day = Los ± { $target } W buscados requerirían más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora y si los días no difieren.
+outlook-too-far = El objetivo de ± { $target } W requeriría más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora.
+outlook-too-far-one-day = El objetivo de ± { $target } W requeriría más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora y si los días no difieren.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -944,7 +945,7 @@ limits-most-other = La mayor parte del ± son el calor específico del agua y el
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Todos los intervalos usados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del intervalo indicado.
+days-one = Todos los intervalos usados son de un solo día: no se sabe cuánto difieren los días, y eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del intervalo indicado.
 days-too-few-intervals = Hay muy pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
 days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden comparar los días.
 # As in English
@@ -961,11 +962,11 @@ days-count-two = Como observaciones independientes cuentan los { $days } días, 
     [one] { $freedom } grado
    *[other] { $freedom } grados
 } de libertad. Dos días dicen poco de cuánto difieren los días, así que el intervalo es amplio.
-days-agree = Omitir por turno cada uno de los { $days } días da un intervalo más estrecho que la dispersión de los intervalos, así que cuenta esa dispersión.
-days-cannot-be-left-out = No se puede omitir ningún día, porque los demás no dan una recta: la incertidumbre se basa en los intervalos, y no incluye lo que daría otro día.
+days-agree = Omitir por turno cada uno de los { $days } días da un intervalo más estrecho que la dispersión de los intervalos, así que se usa esa dispersión.
+days-cannot-be-left-out = No se puede omitir ningún día, porque los demás no dan una recta: la incertidumbre se basa en los intervalos, y no incluye la variación entre días.
 neighbours-drift = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los intervalos vecinos se desvían hacia el mismo lado (autocorrelación positiva), como cuando cambia poco a poco la orientación o el cielo.
 neighbours-share = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los intervalos vecinos comparten una lectura del agua, así que sus errores alternan.
-neighbours-by-turns = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los errores de los intervalos vecinos alternan, más de lo que explica la lectura del agua que comparten; reorientar la cocina cada dos intervalos produce ese efecto.
+neighbours-by-turns = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los errores de los intervalos vecinos alternan, más de lo que explica la lectura del agua que comparten, como cuando se reorienta la cocina cada dos intervalos.
 neighbours-not-shown = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: no se demuestra autocorrelación.
 influential = Intervalos influyentes (distancia de Cook > 4/n), ninguno eliminado: { $intervals }.
 influential-more = Intervalos influyentes (distancia de Cook > 4/n), ninguno eliminado: { $intervals }; y { $more } más.
@@ -981,7 +982,7 @@ deviation-guard = Regla de decisión propia: la incertidumbre cuenta en contra e
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por el operador: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por el operador: sin motivo indicado.
-deviation-findings = Véanse también las deficiencias al comienzo de este informe.
+deviation-findings = Véanse también las deficiencias o notas al comienzo de este informe.
 deviation-interval = Duración del intervalo: se aceptan de { $shortest } a { $longest } s, con la potencia calculada sobre el tiempo real; la norma pide { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = programa
@@ -992,8 +993,8 @@ made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
 made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
 made-decision = regla de decisión
-made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple también cuando se alcanza exactamente: la aceptación simple de JCGM 106:2012
-made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water }, aire ± { $ambient }, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8
+made-decision-text = cada valor observado se compara con su límite, sin margen por su incertidumbre; el que iguala el límite lo cumple: aceptación simple, JCGM 106:2012
+made-decision-guarded = cada valor observado se compara con su límite junto con su incertidumbre expandida (k = { $factor }), y lo cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water }, aire ± { $ambient }, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: aceptación con guarda, JCGM 106:2012, 8.3 e ILAC-G8
 made-decision-wind = viento ± { $wind }
 made-decision-no-wind = viento sin ella, porque su incertidumbre está sin indicar
 made-irradiance = irradiancia
@@ -1004,9 +1005,9 @@ made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } seg
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual); plano normal a la radiación directa según Liu y Jordan 1963
 unchecked-memory = Citado de memoria, sin el texto a mano: { $works }. Los cálculos se prueban con ejemplos publicados y recálculos independientes; estos valores no. Compruebe aquellos de los que dependa una decisión.
 unchecked-common = «Práctica habitual» significa que no se conoce ninguna fuente publicada.
-memory-s580 = ASAE S580.1 (sus límites, aquí con nuestras palabras, y dónde pide los sensores)
-memory-decision = JCGM 106:2012 (la regla de decisión)
-memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (la regla de decisión)
+memory-s580 = ASAE S580.1 (sus límites, parafraseados, y las posiciones que pide para los sensores)
+memory-decision = JCGM 106:2012 (regla de decisión)
+memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (regla de decisión)
 memory-iec-60751 = IEC 60751 (tolerancia de los termómetros de resistencia)
 memory-clear-sky = Reno, Hansen y Stein 2012 (el 5 % de un modelo de cielo despejado)
 memory-conversion = Gueymard y Ruiz-Arias 2016 (la dispersión de la radiación directa)
@@ -1016,14 +1017,15 @@ memory-box = Mullick, Kandpal y Saxena 1987 e IS 13429 (figuras de mérito)
 memory-dish = Mullick, Kandpal y Kumar 1991 (parámetros de un disco parabólico)
 memory-efficiency = Kumar, Vishwanath y Gupta 2012 (la exergía máxima; se consultó su resumen)
 memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
+memory-groups = Piepho 2004 (grupos por letras)
 memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }
 # { $minutes }: "20".
 balance-readings-far-apart = las lecturas distan en su mayoría { $minutes } minutos, y ningún intervalo de la norma cabe entre ellas: la ganancia y la pérdida se apoyan en los pasos de una lectura a la siguiente, y son indicativas
 balance-readings-far-apart-remedy = lea el agua cada 9 a 11 minutos
-balance-one-day = todo se midió en un solo día, o en días de los que no se puede omitir ninguno, así que los intervalos de la ganancia y de la pérdida no son del 95 %
+balance-one-day = todos los datos son de un solo día, o ningún día se puede omitir del ajuste, así que los intervalos de la ganancia y de la pérdida no son del 95 %
 balance-one-day-remedy = ensaye otros días
-balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia depende del modelo
+balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se separan solo por la temperatura del agua, y los valores con otra irradiancia dependen del modelo
 balance-irradiance-hardly-varied-remedy = ensaye con menor y con mayor irradiancia
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
@@ -1067,7 +1069,7 @@ cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
 cooking-assumed-load = Toda carga absorbe la potencia de la carga ensayada; cargas mucho menores o mayores absorben menos o más. El calor que almacena la olla no se cuenta. Más allá de las temperaturas de los intervalos usados, la recta se prolonga.
 cooking-assumed-edges = Los rangos siguen la banda del 95 % de la potencia, con los instrumentos, y valen para la media de muchos calentamientos, no para uno solo.
 cooking-assumed-edges-one-day = Los rangos siguen la banda de la potencia, con los instrumentos; es de un solo día y no del 95 %, así que otro día los tiempos pueden quedar fuera.
-cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y en un día despejado la cocina recibe la del plano orientado al sol.
+cooking-no-months = Sin estimación mensual: la irradiancia se midió en el plano horizontal, y el modelo de cielo despejado es para el plano orientado al sol.
 cooking-assumed-water = El agua no es un alimento: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
@@ -1145,7 +1147,7 @@ notice-unit-assumed = «{ $header }» en { $unit }
 notice-beyond-calibration = { $log }: { $readings ->
         [one] { $readings } lectura
        *[other] { $readings } lecturas
-    } de la columna «{ $column }» más allá de los puntos de su calibración, por la recta más cercana
+    } de la columna «{ $column }» fuera de los puntos de su calibración, extrapoladas con la recta más cercana
 notice-quantity-in-both = { $quantity } está en { $log } y en { $weather }; vale lo medido junto a la cocina
 notice-weather-in-part = { $weather } cubre solo una parte de { $log }; compruebe los relojes de ambos (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
@@ -1205,7 +1207,7 @@ danger-expected-never = no se espera que la carga ensayada llegue a { $hot }
 danger-expected = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o que no llegue)
 # What the line says, within the sentences above.
-notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la energía solar captada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de captación, la masa de agua y la irradiancia
+notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la energía solar captada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual); compruebe el área de captación, la masa de agua y la irradiancia
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertidumbre sin indicar, por lo que se toma el instrumento más desfavorable: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }
@@ -1225,16 +1227,16 @@ notice-odd-day-and-month = { $log }: sus lecturas son del { $found }, las de las
 notice-date-of-name = { $log }: su nombre dice { $named }, sus lecturas son del { $found }; corrija lo que sea un error
 notice-clock-not-set = { $log }: sus lecturas son del { $found }, desde cuando cuentan los relojes que nunca se pusieron en hora; escriba el día del ensayo en el registro, y ponga en hora el registrador
 notice-in-future = { $log }: sus lecturas son del { $found }, y hoy es { $issued }; { $runs ->
-        [one] compruebe la fecha en el registro y el reloj de este ordenador
-       *[other] en total { $runs } series están por venir; compruebe las fechas en los registros y el reloj de este ordenador
+        [one] compruebe la fecha en el registro y el reloj de este equipo
+       *[other] en total { $runs } series están por venir; compruebe las fechas en los registros y el reloj de este equipo
     }
 notice-odd-run = { $log }: sus intervalos toman el { $share } % de la potencia que dice la recta de las otras { $others } series; si es de otra cocina, o su carga o sus columnas son otras, haga con ella otra campaña o corríjalas; si no, diga en sus notas qué fue distinto
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } vale { $value } { $unit } en cada una de las { $readings } lecturas durante { $time }, mientras otras magnitudes cambian; compruebe que el sensor estaba conectado y que esa es su columna; deje en blanco las celdas donde no se midió nada
 notice-water-air-exchanged = { $log }: el aire sube { $air } K y el agua { $water } K; si las columnas están intercambiadas, nombre cada una con water_temperature y ambient_temperature bajo [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
-notice-load-pounds = { $runs }: { $water } de agua sobre { $area } son { $load }; si el número fueran libras, serían { $meant }, y se esperan { $expected }: si lo son, conviértalas (1 lb son 0.4536 kg)
-notice-load-square-feet = { $runs }: { $water } de agua sobre { $area } son { $load }; si el área estuviera en pies cuadrados, o sus longitudes en pies, serían { $meant }, y se esperan { $expected }: si es así, conviértala (1 ft² son 0.0929 m², 1 ft son 0.3048 m)
+notice-load-pounds = { $runs }: { $water } de agua sobre { $area } son { $load }; si el número fueran libras, serían { $meant }, y se esperan { $expected }: si lo son, conviértalas (1 lb son 0,4536 kg)
+notice-load-square-feet = { $runs }: { $water } de agua sobre { $area } son { $load }; si el área estuviera en pies cuadrados, o sus longitudes en pies, serían { $meant }, y se esperan { $expected }: si es así, conviértala (1 ft² son 0,0929 m², 1 ft son 0,3048 m)
 notice-load-kilograms = { $runs }: { $water } de agua sobre { $area } son { $load }; si se convirtieron kilogramos como si fueran libras, serían { $meant }, y se esperan { $expected }: si es así, escriba los kilogramos que se pesaron
 notice-load-square-metres = { $runs }: { $water } de agua sobre { $area } son { $load }; si se convirtieron metros cuadrados como si fueran pies cuadrados, serían { $meant }, y se esperan { $expected }: si es así, escriba los metros cuadrados que se midieron
 
@@ -1376,7 +1378,7 @@ figure-rating = { $power } W a { $at }
 figure-difference-short = diferencia de temperatura Td, { $unit }
 figure-start = hora local al inicio
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
-figure-expected = esperado, desviaciones estándar
+figure-expected = cuantil normal estándar
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps menos recta, W
 figure-band = recta con su banda, W
@@ -1437,7 +1439,7 @@ index-some-invented = Algunos de los datos son inventados, para demostración
 index-statement = Cada resultado se refiere solo a la cocina tal como se ensayó.
 index-no-rating = Ninguna de estas campañas tiene resultado.
 # "compare" is a command.
-index-order = El orden es el de los números y no dice qué cocina es mejor: las campañas pueden diferir en lugar, tiempo atmosférico, carga e instrumentos. Si la diferencia entre dos de ellas es real lo calcula la orden «simmerline compare».
+index-order = El orden es el de los números y no dice qué cocina es mejor: las campañas pueden diferir en lugar, tiempo atmosférico, carga e instrumentos. La orden «simmerline compare» muestra si la diferencia entre dos de ellas es real.
 page-index-reports = Informes y datos
 index-web-page = informe
 index-pdf = informe en PDF
@@ -1601,7 +1603,7 @@ status-excluded = tiempo excluido por el operador
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y el resultado normalizado escala también las pérdidas con la irradiancia: por sí solo no distingue las cocinas.
+verdict-suns = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y el resultado normalizado escala también las pérdidas con la irradiancia: por sí solos, los resultados no muestran si las cocinas difieren.
 # In place of all that follows up to verdict-untold, where the plane of irradiance differs.
 verdict-planes = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero la irradiancia de una está en otro plano que la de la otra, así que no se puede saber si las cocinas difieren.
 # The sentence that follows is of that.
@@ -1649,10 +1651,10 @@ cause-no-difference = Como no se demuestra ninguna diferencia, no se indica ning
 cause-not-shown = No queda demostrado a qué se debe la diferencia.
 cause-more-gain = { $second } capta más energía solar que { $first }, como tras un cambio de la óptica.
 cause-less-gain = { $second } capta menos energía solar que { $first }, como tras un cambio de la óptica.
-cause-more-loss = { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor, más viento o sin tapa.
-cause-less-loss = { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor, menos viento o con tapa.
+cause-more-loss = { $second } pierde más calor por kelvin que { $first }, como con un aislamiento peor, más viento o sin tapa.
+cause-less-loss = { $second } pierde menos calor por kelvin que { $first }, como con un aislamiento mejor, menos viento o con tapa.
 # Differences with their signs, and 95 % intervals.
-cause-numbers = { $second } menos { $first } según los balances térmicos: ganancia { $gain } m² ({ $gain_interval } m²), pérdida { $loss } W/K ({ $loss_interval } W/K).
+cause-numbers = { $second } menos { $first }, según los balances térmicos: ganancia { $gain } m² ({ $gain_interval } m²), pérdida { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
 matrix-gain = ganancia
 matrix-loss = pérdida
@@ -1715,7 +1717,7 @@ caveat-not-valid-text = { $campaigns }: el agua ganó más calor que la energía
 caveat-no-rating = Sin resultado
 caveat-no-rating-text = { $campaigns }: solo se pueden comparar las demás cifras.
 caveat-indicative = Solo indicativo
-caveat-indicative-text = { $campaigns }. Una diferencia con una campaña así no vale más que su resultado.
+caveat-indicative-text = { $campaigns }. Una diferencia con una campaña así no es más fiable que su resultado.
 caveat-few-days = Pocos días
 caveat-few-days-text = { $campaigns }: intervalos usados de uno o dos días, así que apenas se sabe cuánto difieren los días.
 caveat-limits = Límites
@@ -1729,7 +1731,7 @@ caveat-irradiance = Irradiancia
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
 caveat-irradiance-text = No se midió del mismo modo: { $ways }.
 # Follows it.
-caveat-irradiance-uncovered = Ninguna incertidumbre cubre aquí que un sensor estuviera en horizontal o que no se indique su plano.
+caveat-irradiance-uncovered = Las incertidumbres no cubren aquí que un sensor estuviera en horizontal o que no se indique su plano.
 caveat-irradiance-same = En todas las campañas: { $ways }.
 # { $way }: one of the next four.
 # As in English
@@ -1749,9 +1751,9 @@ caveat-testers = Operadores
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensores
-caveat-sensors-none = Ninguna pareja de campañas nombra el mismo sensor de irradiancia por su id: nada del error de los sensores de irradiancia se anula en una diferencia.
+caveat-sensors-none = Ninguna pareja de campañas da un mismo id al sensor de irradiancia: ningún error de los sensores de irradiancia se anula en una diferencia.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En todas las demás diferencias no se anula nada del error de los sensores de irradiancia.
+caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En todas las demás diferencias no se anula ningún error de los sensores de irradiancia.
 # Follows either of the two, where irradiance was estimated.
 caveat-sensors-one-sky = El error de las estimaciones hechas del mismo modo, en un mismo lugar y los mismos días, se anula de todos modos.
 
@@ -1857,7 +1859,7 @@ page-comparison-made-with = Hecho con
 comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para las diferencias
 comparison-note-ratings = Cada resultado es el de la norma: Ps(50), leído de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de los resultados.
 comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a todos los intervalos con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas con ambas irradiancias; el efecto del viento no se corrige.
-comparison-note-planes = Donde la irradiancia de una está en otro plano que la de la otra, ninguna diferencia se llama real o no demostrada: ni los resultados ni las ganancias por cada W/m² son entonces de una misma clase.
+comparison-note-planes = Donde la irradiancia de una está en otro plano que la de la otra, ninguna diferencia se llama real o no demostrada: ni los resultados ni las ganancias por W/m² son entonces comparables.
 comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una omitiendo un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
 comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, tres días o más, cada día se omite de las dos a la vez, de modo que lo que un día hace a ambas se anula: aquí en { $paired } de { $pairs ->
         [one] { $pairs } par
@@ -1867,9 +1869,9 @@ comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay 
         [one] { $pairs } par
        *[other] { $pairs } pares
     } por el método de Holm. Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
-comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memoria): de las campañas que se pueden comparar entre sí, directamente o a través de otras, dos tienen uno en común exactamente si no se distinguen, no se pueden comparar o no se ensayaron en varios días cada una.
-comparison-note-causes = A qué se debe una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
-comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.
+comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): de las campañas que se pueden comparar entre sí, directamente o a través de otras, dos tienen uno en común exactamente si no se distinguen, no se pueden comparar o no se ensayaron en varios días cada una.
+comparison-note-causes = Las causas se deducen de las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
+comparison-note-needed = Días que faltan: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.
 comparison-note-reports = Cada resultado tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1936,8 +1938,8 @@ plan-never-enough = nunca llega a { $least } W/m² (como máximo { $highest }): 
 plan-water = agua
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } por cada uno de { $area }, en un recipiente
-plan-load-several = { $load }, { $each } por cada uno de { $area }, { $vessel } en cada uno de { $vessels } recipientes
+plan-load-one = { $load }: { $each } por m² de área de captación ({ $area }), en un recipiente
+plan-load-several = { $load }: { $each } por m² de área de captación ({ $area }), { $vessel } en cada uno de { $vessels } recipientes
 plan-load-stated = el archivo de campaña dice { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = cuenta desde
@@ -1957,7 +1959,7 @@ plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica habitual, sin fuente publicada
 plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación directa
-plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: el estancamiento se busca solo por encima de { $least } W/m², así que elija otro día para ello
+plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: un estancamiento solo vale por encima de { $least } W/m², así que elija otro día para ello
 plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: no sirve ninguna hora de este día
 plan-dry-begin = con el recipiente vacío y seco, tan frío como el aire, con la tapa puesta, y la cocina orientada
 plan-dry-read = el recipiente cada 5 a 20 min y el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
@@ -1973,7 +1975,7 @@ plan-aim = orientar
 plan-aim-unknown = el semiángulo de aceptación está sin indicar, así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchas caras, cada 45 minutos más o menos, en los que el sol se mueve unos 11°; un disco de foco estrecho, cada 10 a 15.
 plan-aim-no-time = no se puede usar ninguna hora de este día
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para toda la ventana
+plan-aim-once = solo a las { $clocks }: { $angle }° bastan para toda la ventana
 plan-aim-drive = todo el tiempo, con un mecanismo de seguimiento: el sol se mueve { $angle }° en menos de { $time }
 plan-aim-at = a las { $clocks }; en ese tiempo ({ $minutes } min) el sol se mueve { $angle }°, el semiángulo de aceptación
 plan-aim-every = cada { $minutes } min desde las { $first }; en ese tiempo el sol se mueve { $angle }°, el semiángulo de aceptación
@@ -2093,15 +2095,15 @@ error-vessel-temperature = termómetro del recipiente
 error-vessel-heat = capacidad calorífica de los recipientes
 known-vessel-heat = dentro de un { $percent } % de lo indicado
 budget-not-told-apart = sin desglosar en este informe
-tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable: para el recipiente, un termómetro de horno de aguja dentro de ± 10 K (práctica habitual).
+tested-instruments-note-dry = Incertidumbres estándar (k = 1); de una clase, sus límites. Donde no se indica ninguna de las dos, se supone la clase más desfavorable: para el recipiente, un termómetro de horno de aguja dentro de ± 10 K (práctica habitual).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Informe de ensayos de una cocina solar, sin resultado
 headline-label-none = Aún sin valor
 headline-no-water = Sin resultado según ASAE S580.1: ninguna serie de esta campaña calienta agua.
-headline-spread = ± es del 95 %: días, lecturas, instrumentos.
-headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
+headline-spread = Intervalo del 95 %: días, lecturas, instrumentos.
+headline-spread-one-day = Intervalo de un solo día: lecturas, instrumentos; no del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } por encima del aire, que estaba a { $ambient }.
 fact-reached = Alcanzó
 fact-good-for = Sirve para
@@ -2122,8 +2124,8 @@ summary-indicative = (indicativo)
 summary-note = Cada ± es del 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
 # The same where figures of one day are among them; the next message follows it.
 summary-note-some = Cada ± es del 95 %, salvo donde dice «un día»: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día, así que no es del 95 %.
-summary-note-indicative = Donde dice «indicativo», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
+summary-note-one-day = Donde dice «un día», el ± no incluye la variación entre días, así que no es del 95 %.
+summary-note-indicative = Donde dice «indicativo», no se cumplieron las condiciones del procedimiento, o la irradiancia es estimada.
 figure-ps50 = potencia de cocción normalizada
 figure-ps50-good-for = comparar cocinas ensayadas según la misma norma
 figure-ps50-not-with = la potencia con otra irradiancia, o resultados según otra norma
@@ -2132,11 +2134,11 @@ figure-gain-good-for = calcular la potencia con cualquier irradiancia, junto con
 figure-gain-not-with = la ganancia medida con un sensor en otro plano
 figure-loss = pérdida al aire
 figure-loss-good-for = ver qué aporta el aislamiento
-figure-loss-not-with = la pérdida con otro viento, o por cada m²
+figure-loss-not-with = la pérdida con otro viento, o por m²
 figure-opto-thermal-ratio = cociente optotérmico
 figure-opto-thermal-ratio-good-for = saber cuánto puede calentarse una carga, sea cual sea su tamaño
 figure-opto-thermal-ratio-not-with = F1, que es de la cocina vacía
-figure-dry-difference = recipiente vacío por encima del aire, por cada W/m²
+figure-dry-difference = recipiente vacío por encima del aire, por W/m²
 figure-dry-difference-good-for = comparar versiones de una cocina con la misma olla
 figure-dry-difference-not-with = otras ollas, o un sensor en otro plano; no es una potencia de cocción
 figure-f1 = primera figura de mérito
@@ -2170,7 +2172,7 @@ figure-peak-exergy = exergía máxima
 figure-peak-exergy-good-for = comparar cocinas de un mismo tamaño con la misma irradiancia
 figure-peak-exergy-not-with = máximos con otra irradiancia
 figure-quality-factor = factor de calidad
-figure-quality-factor-good-for = ver dónde se encuentran ganancia y pérdida
+figure-quality-factor-good-for = comparar ganancia y pérdida en el máximo
 figure-quality-factor-not-with = artículos que definen la pérdida de otro modo
 
 ## Procedures beside the rating
@@ -2194,11 +2196,11 @@ evaporation-remedy = deje puesta la tapa; compare solo ensayos que terminen a te
 ## Dry vessel
 
 section-dry-vessel = Recipiente vacío
-dry-what = Un recipiente vacío y oscuro, o una placa desnuda, se deja al sol hasta que ya no se calienta más. Su temperatura por encima del aire, por cada W/m², compara la energía recibida con las pérdidas. No es una potencia de cocción.
+dry-what = Un recipiente vacío y oscuro, o una placa desnuda, se deja al sol hasta que ya no se calienta más. Su temperatura por encima del aire, por W/m², relaciona la energía recibida con las pérdidas. No es una potencia de cocción.
 dry-plane-normal = La irradiancia es la de un sensor orientado al sol.
 dry-plane-horizontal = La irradiancia es la de un sensor en horizontal: compare solo con otros ensayos que lo tuvieran así.
 dry-plane-estimated = La irradiancia es estimada.
-dry-plane-not-stated = La posición del sensor de irradiancia está sin indicar: no compare con ningún otro ensayo.
+dry-plane-not-stated = El plano del sensor de irradiancia está sin indicar: no compare con ningún otro valor.
 # { $runs }: more than one.
 dry-mean-of = El valor es la media de { $runs ->
     [one] { $runs } serie
@@ -2242,10 +2244,10 @@ dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se man
 ## Box cooker
 
 section-box-cooker = Figuras de mérito de una cocina de caja
-box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: con qué eficacia pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
+box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: con qué eficacia pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
 box-grade = grado
-box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429)
-box-grade-none = ninguno: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429); los grados inferiores no se evalúan
+box-grade-a = A: todo el intervalo de F1 está por encima de { $limit } K m²/W (IS 13429)
+box-grade-none = ninguno: el intervalo de F1 no está entero por encima de { $limit } K m²/W, el límite del grado A (IS 13429); los grados inferiores no se evalúan
 box-rests-on-dry = F1 se basa en { $runs ->
     [one] { $runs } serie en seco
    *[other] { $runs } series en seco
@@ -2269,7 +2271,7 @@ box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y regis
 box-no-plateau = ninguna serie en seco tiene estancamiento, así que no hay F1, ni F2
 box-no-plateau-remedy = mire qué les falta a las series en seco
 box-plane-normal = la irradiancia se midió de cara al sol; F1 y F2 están definidas para un sensor en horizontal
-box-plane-not-stated = la posición del sensor de irradiancia está sin indicar; F1 y F2 están definidas para uno en horizontal
+box-plane-not-stated = el plano del sensor de irradiancia está sin indicar; F1 y F2 están definidas para un sensor en horizontal
 box-plane-estimated = la irradiancia es estimada; F1 y F2 están definidas para un sensor en horizontal
 box-plane-remedy = ponga el sensor en horizontal junto a la caja, e indique plane = "horizontal"
 box-cover-mirrors = F1 y F2 son para una caja con los espejos reflectores, si los tiene, cubiertos; ningún registro lo muestra
@@ -2280,15 +2282,15 @@ box-no-heating = no hay ninguna subida de { $from } a { $to } °C sin hueco y co
    *[other] { $runs } series
 } con agua, así que no hay F2
 box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de { $to } °C, y lea al menos cada veinte minutos
-box-runs-left-out = series con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
+box-runs-left-out = series con agua sin una subida entera de { $from } a { $to } °C, no usadas: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load }; una carga completa es de unos { $full }
-box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; el ensayo de la potencia normalizada pide 7 kg por cada m² de área de captación, así que una sola carga no siempre cumple ambas
+box-load-off-remedy = pese { $full } kg de agua por m² de vidrio; el ensayo de la potencia normalizada pide 7 kg por m² de área de captación, así que una sola carga no siempre cumple ambas
 # Both in K.
 box-beyond-reach = en { $rises ->
     [one] { $rises } subida
    *[other] { $rises } subidas
-} el agua llegó a { $end } por encima del aire, lo que con esta F1 no era posible: ahí F1·H es de { $reach }. Una subida así no cuenta
+} el agua llegó a { $end } por encima del aire, más de lo que permite esta F1: ahí F1·H es de { $reach }. Una subida así no se usa
 box-no-upper-end = F1·H es de { $reach }, tan cerca de los { $end } en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
 box-near-reach = la temperatura final del agua, { $end } por encima del aire, está cerca de F1·H, { $reach }: con F1 un 1 % menor, F2 sale un { $more } % mayor
 box-reach-remedy = ensaye con mayor irradiancia, o termine la subida a una temperatura más baja
@@ -2298,13 +2300,13 @@ box-one-day-remedy = ensaye otros días
 ## Concentrating cooker
 
 section-dish = Ensayo de enfriamiento y calentamiento
-dish-what = A la sombra, la carga pierde su temperatura por encima del aire con la constante de tiempo τ0; con la capacidad calorífica C del agua y los recipientes, C/τ0 es su pérdida. F′UL es esa pérdida por cada m² de superficie de los recipientes. Al sol, F′η0 es la parte de la radiación sobre el área de captación que recibe la carga, con la pérdida sumada.
+dish-what = A la sombra, la temperatura de la carga por encima del aire decae con la constante de tiempo τ0; su pérdida es C/τ0, con la capacidad calorífica C del agua y los recipientes. F′UL es esa pérdida por m² de superficie de los recipientes. Al sol, F′η0 es la fracción de la radiación sobre el área de captación que absorbe la carga, sin descontar las pérdidas.
 dish-loss = pérdida al aire por enfriamiento, F′UL·At
 dish-rests-on-cooling = La pérdida se basa en { $runs ->
     [one] { $runs } serie
    *[other] { $runs } series
 } de enfriamiento, de { $from } hasta bajar a { $to }.
-dish-rests-on-vessels = Para los recipientes cuenta una capacidad calorífica de { $heat } J/K: { $basis }.
+dish-rests-on-vessels = Se incluye la capacidad calorífica de los recipientes, { $heat } J/K: { $basis }.
 dish-rests-on-heating = El factor óptico se basa en { $runs ->
     [one] { $runs } calentamiento
    *[other] { $runs } calentamientos
@@ -2321,15 +2323,15 @@ dish-key-told = según la constante de tiempo
 dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire a temperatura constante, y correcto con aire que se calienta, donde la otra se desvía del 2 al 9 % con 1 K/h y constantes de tiempo de una a dos horas (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local.
 dish-no-cooling-run = no hay ninguna serie de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
-dish-begins-too-cool = { $log }: el agua empieza { $above } por encima del aire, y una serie de enfriamiento requiere al menos { $least }; no cuenta
+dish-begins-too-cool = { $log }: el agua empieza { $above } por encima del aire, y una serie de enfriamiento requiere al menos { $least }; no se usa
 dish-begins-too-cool-remedy = empiece cerca de la ebullición
-dish-warms = { $log }: el agua llegó a estar { $rise } más caliente que antes, así que le dio el sol, o se añadió agua caliente; no cuenta
+dish-warms = { $log }: el agua llegó a estar { $rise } más caliente que antes, así que le dio el sol, o se añadió agua caliente; no se usa
 dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la apertura
-dish-cooling-too-short = { $log }: antes de un hueco de más de veinte minutos o de un tramo excluido hay muy pocas lecturas, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no cuenta
+dish-cooling-too-short = { $log }: antes de un hueco de más de veinte minutos o de un tramo excluido hay muy pocas lecturas, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no se usa
 dish-cooling-too-short-remedy = lea cada cinco minutos o más a menudo, durante una hora o más
 dish-no-loss-area = la superficie de los recipientes está sin indicar, así que la pérdida se da solo en W/K
 dish-no-loss-area-remedy = indique loss_area_m2 bajo [cooker]: paredes y tapa de los recipientes
-dish-no-vessel-heat = lo que almacenan los recipientes está sin indicar y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
+dish-no-vessel-heat = la capacidad calorífica de los recipientes está sin indicar y no se incluye: la pérdida y el factor óptico resultan demasiado bajos en esa parte
 dish-no-vessel-heat-remedy = pese los recipientes vacíos: vessel_mass_kg y vessel_material bajo [load]
 dish-no-heating = ninguna serie con agua tiene una subida de { $rise } con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
 dish-no-heating-remedy = registre un calentamiento de al menos { $rise } al sol, con irradiancia
@@ -2338,7 +2340,7 @@ dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la d
 dish-plane-remedy = mantenga el sensor de cara al sol, e indique plane = "normal"
 dish-global-not-beam = un sensor de cara al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico sale menor que solo con la radiación directa, en torno a una décima parte con cielo muy despejado, y una sexta parte o más con bruma (práctica habitual)
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
-dish-no-end = dentro del error posible de los instrumentos, el intervalo de una de las cifras no tiene extremo, y no se da
+dish-no-end = dentro de la incertidumbre de los instrumentos, el intervalo de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
 dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los intervalos no son del 95 %
 dish-one-day-remedy = ensaye otros días
@@ -2346,9 +2348,9 @@ dish-one-day-remedy = ensaye otros días
 ## Energy and exergy
 
 section-efficiency = Energía y exergía
-efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la energía solar sobre el área de captación. Eficiencia exergética: lo mismo con la parte que podría convertirse en trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
+efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la energía solar sobre el área de captación. Eficiencia exergética: lo mismo con la exergía, la parte que podría convertirse en trabajo, en la que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
 # { $range } in °C.
-efficiency-rests-on = Se basan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
+efficiency-rests-on = Se basan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. La capacidad calorífica de los recipientes no se incluye.
 efficiency-peak-at = El máximo está { $difference } por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
 efficiency-caption = Exergía que gana el agua, intervalo por intervalo.
 efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo. No hay ningún máximo entre los intervalos.
@@ -2358,13 +2360,13 @@ efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
 efficiency-source = Exergía de la radiación solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros rangos de temperatura del agua, así que compare solo con el rango de arriba. Exergía máxima y factor de calidad según Kumar, Vishwanath y Gupta 2012; que la pérdida allí sea la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la interpretación de este proyecto.
-efficiency-plane = la irradiancia se midió con un sensor en horizontal: donde el área de captación está orientada al sol, la energía solar se cuenta de menos, y las eficiencias salen demasiado altas
+efficiency-plane = la irradiancia se midió con un sensor en horizontal: donde el área de captación está orientada al sol, la energía solar se subestima, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún máximo entre los intervalos, así que no hay exergía máxima ni factor de calidad
 efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-no-loss = la pérdida puede ser nula, así que no hay factor de calidad
 efficiency-no-loss-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
-efficiency-one-day = todo es de un solo día, así que los intervalos no son del 95 %
+efficiency-one-day = todos los datos son de un solo día, así que los intervalos no son del 95 %
 efficiency-one-day-remedy = ensaye otros días
 
 ## Where no water heats
@@ -2392,6 +2394,7 @@ terminal-invented = { $title } (inventado)
 terminal-horizontal = sensor horizontal
 terminal-plane-not-stated = plano del sensor sin indicar
 terminal-one-day = un solo día: ± no es del 95 %
+terminal-days-not-in-spread = dispersión entre días fuera del ±: no es del 95 %
 terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })
@@ -2425,7 +2428,7 @@ check-name = campaña
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
-check-so-far-balance = { $none }; el balance térmico da { $power } a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma
+check-so-far-balance = { $none }; el balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma
 check-none-used = sin resultado: { $intervals ->
     [0] no hay ningún intervalo
     [one] el único intervalo no se puede usar
@@ -2446,7 +2449,7 @@ check-date = fecha
 check-readings = lecturas
 check-intervals = intervalos
 check-used = usados
-check-aside = descartados por
+check-aside = descartados
 check-kind = tipo
 check-from = de
 check-to = a
@@ -2463,7 +2466,7 @@ aside-reading-gap = huecos
 aside-excluded-by-tester = excluidos
 aside-not-cloudless = cielo
 # Headings.
-check-findings = Qué impide la conformidad y cómo corregirlo
+check-findings = Deficiencias y cómo corregirlas
 check-notes = A indicar junto con el valor
 check-set-aside = Intervalos descartados y qué ayuda
 check-notices = Avisos
@@ -2496,21 +2499,21 @@ check-no-figures = Todavía ninguna otra cifra.
 box-grade-one-day = ninguno: F1 está por encima de { $limit } K m²/W (IS 13429), pero es de un solo día, y otro día puede dar menos
 box-grade-not-flat = ninguno: la irradiancia no se midió con un sensor en horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429)
 box-glass = El vidrio es de { $area }, según lo indicado.
-box-glass-not-stated = El área de captación, { $area }, cuenta como área del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
+box-glass-not-stated = El área de captación, { $area }, se toma como la del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
 box-beyond-reach-remedy = F1 es demasiado baja, o el sensor dio un valor demasiado bajo en esa serie: compruebe que se llegó al estancamiento, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
 boiling-gets-to = sin tiempo hasta hervir: con la irradiancia del ensayo el agua llega a { $highest }, y hierve a { $boiling }
-boiling-may-not = sin tiempo hasta hervir: dentro del error posible de las cifras, puede que el agua no llegue a { $boiling }, donde hierve
+boiling-may-not = sin tiempo hasta hervir: dentro de la incertidumbre de las cifras, puede que el agua no llegue a { $boiling }, donde hierve
 boiling-remedy = ensaye con mayor irradiancia, o mejore la cocina
-dish-runs-left-out = series con agua sin una subida de { $rise } al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
+dish-runs-left-out = series con agua sin una subida de { $rise } al sol y sin huecos ni tramos excluidos, no usadas: { $runs }
 dry-no-ambient = el aire no se leyó a menos de dos horas de los tramos constantes
 dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
 dry-may-get-hotter = en su estancamiento el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } más caliente
-dry-no-end = la diferencia por cada W/m² no se da: dentro del error posible de la irradiancia, su intervalo no tiene extremo
-efficiency-peak-unsure = hay un máximo, pero no sin uno de los días, o no dentro del error posible de los instrumentos: no se da
+dry-no-end = la diferencia por W/m² no se da: dentro de la incertidumbre de la irradiancia, su intervalo no tiene extremo
+efficiency-peak-unsure = la exergía máxima no se da: no la hay si se omite uno de los días, o dentro de la incertidumbre de los instrumentos
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-too-much = el agua absorbió más calor que la energía solar sobre el área de captación, lo que no puede ser
 efficiency-too-much-remedy = compruebe el área de captación, la carga y las unidades
-tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable (práctica habitual).
+tested-instruments-note-cooling = Incertidumbres estándar (k = 1); de una clase, sus límites. Donde no se indica ninguna de las dos, se supone la clase más desfavorable (práctica habitual).
 
 ## Comparison: figures beside the rating
 
@@ -2569,30 +2572,30 @@ figure-unlike-load-or-sun = otra carga, irradiancia o temperatura del aire
 figure-unlike-load = otra carga
 figure-unlike-span = otro rango de temperaturas del agua
 figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
-figure-unlike-no-budget = su ± no se da fuente por fuente
+figure-unlike-no-budget = su ± no tiene balance por fuentes
 beside-note = Cada ± es del 95 %, salvo donde dice «{ beside-one-day }». Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = El recipiente vacío de { $second } se calienta más por cada W/m² que el de { $first }: { $difference } K m²/W más ({ $interval }), un { $share } %: se distinguen.
-beside-cooler = El recipiente vacío de { $second } se calienta menos por cada W/m² que el de { $first }: { $difference } K m²/W menos ({ $interval }), un { $share } %: se distinguen.
-beside-hotter-one-day = El recipiente vacío de { $second } se calentó más por cada W/m² que el de { $first } al ensayarse: { $difference } K m²/W más ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
-beside-cooler-one-day = El recipiente vacío de { $second } se calentó menos por cada W/m² que el de { $first } al ensayarse: { $difference } K m²/W menos ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
-beside-hotter-by-chance = Qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }, no queda demostrado: difieren en { $difference } K m²/W ({ $interval }), un { $share } %, pero entre { $pairs } pares uno puede diferir tanto por azar.
-beside-hotter-not-told = No se puede saber qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W más, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
-beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W menos, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
+beside-hotter = El recipiente vacío de { $second } se calienta más por W/m² que el de { $first }: { $difference } K m²/W más ({ $interval }), un { $share } %: una diferencia real.
+beside-cooler = El recipiente vacío de { $second } se calienta menos por W/m² que el de { $first }: { $difference } K m²/W menos ({ $interval }), un { $share } %: una diferencia real.
+beside-hotter-one-day = El recipiente vacío de { $second } se calentó más por W/m² que el de { $first } al ensayarse: { $difference } K m²/W más ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
+beside-cooler-one-day = El recipiente vacío de { $second } se calentó menos por W/m² que el de { $first } al ensayarse: { $difference } K m²/W menos ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
+beside-hotter-by-chance = Qué recipiente vacío se calienta más por W/m², el de { $second } o el de { $first }, no queda demostrado: difieren en { $difference } K m²/W ({ $interval }), un { $share } %, pero entre { $pairs } pares uno puede diferir tanto por azar.
+beside-hotter-not-told = No se puede saber qué recipiente vacío se calienta más por W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W más, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
+beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta más por W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W menos, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
 beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
 comparison-dry-title = Recipientes vacíos
-comparison-dry-note = Estancamiento: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± del 95 %.
+comparison-dry-note = Estancamiento: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por W/m², ± del 95 %.
 comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los minutos desde el inicio de una serie, en negro la de la campaña nombrada sobre el panel; trazo grueso: el estancamiento. No tuvieron la misma irradiancia: compare K m²/W, no grados.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Temperatura del recipiente vacío frente al tiempo, máxima { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 para las diferencias
-beside-note-difference = La incertidumbre de una diferencia de cifras aparte del resultado contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. El resultado tiene su propia comparación; también la ganancia y la pérdida, donde ambas campañas tienen resultado y balance térmico.
-beside-note-alike = Las cifras se comparan donde los archivos de campaña permiten suponer que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con la misma capacidad calorífica y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un rango de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes sin indicar»: nadie dice que fueran semejantes.
+beside-note-difference = La incertidumbre de una diferencia de cifras aparte del resultado contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. El efecto de un mismo día en ambas no se descuenta, lo que la aumenta. El resultado tiene su propia comparación; también la ganancia y la pérdida, donde ambas campañas tienen resultado y balance térmico.
+beside-note-alike = Las cifras se comparan donde los archivos de campaña indican condiciones semejantes: por W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con la misma capacidad calorífica y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un rango de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual. «Recipientes sin indicar»: no se sabe si eran semejantes.
 beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 0,05, corregido por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregido por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.
 
 ## Slips that show
@@ -2604,19 +2607,19 @@ dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series
-box-plane-turned = las lecturas del sensor horizontal se convirtieron al plano orientado al sol, una estimación; F1 y F2 se definen para ellas tal como eran
+box-plane-turned = las lecturas del sensor horizontal se convirtieron al plano orientado al sol, una estimación; F1 y F2 se definen para ellas sin convertir
 box-plane-turned-remedy = haga una segunda campaña con los mismos registros, sin estimate y con plane = "horizontal"
 notice-long-run-other = { $log }: las lecturas abarcan { $days } días, y una serie es de un solo día; compruebe las fechas, o fije start y end
 finding-no-water = ninguna serie de esta campaña calienta agua, así que no hay nada que evaluar
 finding-no-water-remedy = caliente una carga de agua de masa conocida para obtener un resultado; las demás cifras valen por sí mismas
-instrument-assumed = sin indicar; se toma la de la clase { $class }: { $basis }
+instrument-assumed = sin indicar; se supone { $class }: { $basis }
 
 ## A test day while it runs, on the terminal
 
 # The first line: how it stands. It is read in the sun, so it is short.
 watch-waiting = A la espera de la primera fila de hoy
 watch-silent = Sin filas desde hace { $time }
-watch-over = La ventana solar se ha cerrado: hoy no hay más intervalos
+watch-over = La ventana solar de hoy se ha cerrado
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Se está midiendo: { $kind }
 watch-begins = Empieza un intervalo
@@ -2646,7 +2649,7 @@ watch-above = { $difference } sobre el aire (Td)
 watch-air = aire { $air }
 watch-irradiance = { $irradiance } W/m²
 # { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
-watch-irradiance-turned = { $turned } W/m² de cara al sol, lo que cuenta (sensor en horizontal: { $irradiance })
+watch-irradiance-turned = { $turned } W/m² de cara al sol, lo que se usa (sensor en horizontal: { $irradiance })
 watch-wind = viento { $wind }
 watch-spoils = lo estropea
 watch-spoils-irradiance = irradiancia por debajo de { $low } o por encima de { $high } W/m²
@@ -2659,8 +2662,8 @@ watch-last-day = último día
 watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
-    [one] { $all } intervalo cuenta
-   *[other] { $all } intervalos cuentan
+    [one] { $all } intervalo usado
+   *[other] { $all } intervalos usados
 }
 watch-missing = aún faltan: { $missing }
 watch-missing-nothing = ya hay suficientes
@@ -2686,10 +2689,10 @@ watch-log-missing = { $log } aún no está
 watch-log-gone = { $log } ya no está; se muestra lo que contenía antes
 watch-not-read = no se puede usar ahora: { $what }
 watch-campaign-not-read = el archivo de la campaña no se puede usar ahora, vale el último bueno: { $what }
-watch-line-not-ended = { $log }: su última línea no está terminada y aún no cuenta
-watch-begun-anew = { $log } se escribió de nuevo: solo cuenta lo que contiene ahora
+watch-line-not-ended = { $log }: su última línea está incompleta y aún no se usa
+watch-begun-anew = { $log } se empezó de nuevo: solo se usa lo que contiene ahora
 watch-none-later = llegaron líneas sin ninguna lectura posterior a las { $clock }: ¿se atrasó el reloj del registrador?
 watch-clock-jumped = el reloj de las filas saltó { $time }
-watch-clocks-apart = el reloj de las filas y el de este ordenador difieren en { $time }
+watch-clocks-apart = el reloj de las filas y el de este equipo difieren en { $time }
 watch-caution = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes. Aparte la cocina del sol antes de meter la mano. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 watch-caution-dry = Un recipiente vacío supera con mucho los 100 °C y quema al tocarlo. Nunca eche agua en él mientras está caliente. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano. Las normas locales y la práctica de los profesionales habilitados prevalecen.

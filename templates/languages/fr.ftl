@@ -50,10 +50,10 @@ attached-pairs = Une ligne par paire de campagnes
 attached-plan = Plan de la journée sous forme de données
 checkable = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version }, le recompose à partir d’elles et dit si c’est le fichier émis.
 checkable-from = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version } (depuis { $address }), le recompose à partir d’elles et dit si c’est le fichier émis.
-checkable-beside = { $said } Les fichiers de mesures de plus de { $limit } Mo ne sont pas dedans : ils sont gardés à côté, et la vérification en a besoin.
-checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il donne le SHA-256 de chaque fichier sur lequel il repose.
+checkable-beside = { $said } Les fichiers de mesures de plus de { $limit } Mo ne sont pas dedans : gardez-les à côté, car la vérification en a besoin.
+checkable-not = Ce PDF ne contient pas de données ; il ne peut donc pas être vérifié seul. Il donne le SHA-256 de chaque fichier d’entrée.
 # On the web page.
-page-not-checkable = Cette page web ne contient pas de données : seul le PDF de ce rapport peut être vérifié.
+page-not-checkable = Cette page web ne contient pas de données : seul le PDF de ce rapport peut être vérifié.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #
@@ -127,14 +127,14 @@ headline-conforms-with-notes = Selon ASAE { $procedure }, limites à la section 
 headline-conforms-rests-on = Personne n’a vérifié les limites, consignées de mémoire d’après la norme, ni la position des capteurs, déclarée par l’opérateur.
 headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
-headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
-headline-not-valid = D’après ces lectures, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
+headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
+headline-not-valid = D’après ces relevés, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
 # { $power }: "55 ± 12 W (one day)".
-headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme (section { $section }).
+headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
-headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (min. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalle de plus
@@ -158,7 +158,7 @@ page-no-rating = sans résultat
 headline-irradiance-estimated = irradiance estimée { $way }
 headline-horizontal = irradiance mesurée à l’horizontale, non face au soleil
 headline-plane-not-stated = plan du capteur d’irradiance non indiqué
-headline-one-day = mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±
+headline-one-day = essai en un seul jour, ou aucun jour ne peut être laissé de côté dans l’ajustement : la variation d’un jour à l’autre n’est pas dans le ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
 headline-interval = intervalle à 95 % : { $low } à { $high } W
@@ -167,10 +167,10 @@ fact-delivers = Il fournit
 fact-took-up = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
 fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
 fact-lost = aucune chaleur : de l’eau à { $difference } au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
-fact-scaled = sous 700 W/m², { $power } ± { $half_width } W d’après le bilan thermique, qui ramène le gain et non la perte (section { $section })
+fact-scaled = sous 700 W/m², { $power } ± { $half_width } W d’après le bilan thermique, qui met à l’échelle le gain mais non la perte (section { $section })
 fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-good = Performance
-fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m². Publié pour d’autres cuiseurs, par d’autres méthodes, donc en ordre de grandeur : { $range } W/m² (voir { summary-title }).
+fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m². Publié pour d’autres cuiseurs, par d’autres méthodes, donc en ordre de grandeur : { $range } W/m² (voir { summary-title }).
 fact-kitchen = En cuisine
 fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
 fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
@@ -210,7 +210,7 @@ figure-title-falling-estimated = La puissance de cuisson normalisée, avec irrad
 figure-title-rising = La puissance de cuisson normalisée ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
 figure-title-rising-estimated = La puissance de cuisson normalisée, avec irradiance estimée, ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
 figure-title-no-line = Aucune droite ne peut être ajustée
-figure-title-not-valid = Puissance de cuisson normalisée telle que la donnent les lectures ; non valide, donc sans droite
+figure-title-not-valid = Puissance de cuisson normalisée telle que la donnent les relevés ; non valide, donc sans droite
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
@@ -219,15 +219,15 @@ figure-aside-most = le plus souvent : { $reason } ({ $count })
 figure-band-dark = foncé : dispersion et jours
 figure-band-light = clair : avec les instruments (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = foncé : dispersion du seul jour
-figure-band-light-one-day = clair : avec les instruments ; pas 95 %
+figure-band-dark-one-day = foncé : dispersion, sans les jours
+figure-band-light-one-day = clair : avec les instruments ; pas 95 %
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
 power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
 power-line-estimated = Irradiance estimée : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
-not-valid-facts = { counted-used }, écartés : { $aside } ; non valide, donc sans droite
+not-valid-facts = { counted-used }, écartés : { $aside } ; non valide, donc sans droite
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
 page-findings = Écarts constatés et corrections
 # Below those that page one has room for.
@@ -239,7 +239,7 @@ conditions-track = { $name } : { $observed }, écartés : { $count }
 # As in English
 brief-irradiance = Irradiance
 brief-irradiance-change = Variation de l’irradiance dans un intervalle
-brief-wind = Vent moyen, et longues rafales
+brief-wind = Vent moyen et vent soutenu
 brief-ambient = Température ambiante moyenne
 brief-water-above = Eau au-dessus de l’ambiante, au début et à la fin
 brief-water-below = Eau en dessous de l’ébullition, au début et à la fin
@@ -273,7 +273,7 @@ finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la nor
 finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
 # D’une droite à laquelle ses points s’ajustent bien.
-finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
+finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non à cause de la dispersion ; juger le chiffre par son ± ; une plage plus large de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, bien qu’une eau plus chaude perde plus de chaleur
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
 finding-no-useful-heat = la droite indique { $power } W à { $difference } : là, l’eau perd de la chaleur
@@ -284,26 +284,26 @@ finding-extrapolated-remedy = des intervalles retenus de part et d’autre de { 
 finding-load-off = la charge s’écarte de plus de { $tolerance } % de { $load } dans { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load })
-finding-load-off-remedy = peser { $load } d’eau pour chaque m² de surface de captation, ou corriger cette surface
+finding-load-off-remedy = peser { $load } d’eau par m² de surface de captation, ou corriger cette surface
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = le vent n’a pas été mesuré dans { $runs }
 finding-wind-not-measured-remedy = mesurer le vent à côté du cuiseur, à sa hauteur
-finding-wind-estimated = le vent est une estimation à vue dans { $runs }, à un degré près de l’échelle de Beaufort
+finding-wind-estimated = le vent a été estimé à vue dans { $runs }, à un degré près de l’échelle de Beaufort
 finding-irradiance-estimated = l’irradiance n’a pas été mesurée près du cuiseur dans le plan normal au rayonnement direct, mais estimée { $way }
 finding-irradiance-estimated-remedy = mesurer l’irradiance à côté du cuiseur, avec un capteur tourné vers le soleil
 finding-irradiance-missing = l’irradiance n’a pas été mesurée dans { $runs }, dont les intervalles ne peuvent pas être normalisés et ne comptent pas pour la droite
 finding-irradiance-missing-remedy = mesurer l’irradiance dans le plan normal au rayonnement direct
 finding-irradiance-horizontal = l’irradiance a été mesurée dans le plan horizontal ; la norme exige le plan normal au rayonnement direct, dans lequel elle est d’ordinaire plus élevée ; le résultat est donc probablement trop élevé
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = monter le capteur face au soleil comme le cuiseur ; d’ici là, faire ramener ses relevés face au soleil, une estimation que le fichier de campagne peut demander
+finding-irradiance-horizontal-remedy = monter le capteur face au soleil comme le cuiseur ; d’ici là, le fichier de campagne peut demander que ses relevés soient ramenés à ce plan, une estimation
 finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est pas indiqué ; la norme exige le plan normal au rayonnement direct, qui est supposé
 # plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
 finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-gain-estimated = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté, au-delà de l’erreur possible de l’estimation de l’irradiance (± { $percent } %) ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+finding-impossible-gain-estimated = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté, au-delà de l’incertitude de l’irradiance estimée (± { $percent } %) ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
-finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-gain-beyond-remedy = vérifier la masse d’eau, la surface de captation et les unités, et mesurer l’irradiance avec un capteur face au soleil
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites propres plus larges qu’une exigence : { $limits }
@@ -328,7 +328,7 @@ page-instruments = Instruments
 page-instruments-quantity = grandeur
 # As in English
 page-instruments-instrument = instrument
-page-instruments-uncertainty = incertitude-type
+page-instruments-uncertainty = incertitude
 
 ## Conditions
 
@@ -351,7 +351,7 @@ limit-irradiance-lowest = irradiance la plus basse de l’intervalle
 limit-irradiance-highest = irradiance la plus élevée de l’intervalle
 limit-irradiance-change = variation de l’irradiance dans l’intervalle
 limit-wind-mean = vent moyen
-limit-wind-gust = vent maintenu plus de dix minutes (écarte la série)
+limit-wind-gust = vent soutenu plus de dix minutes (écarte la série)
 limit-solar-time-start = heure solaire au début
 limit-solar-time-end = heure solaire à la fin
 limit-solar-time = heure solaire
@@ -384,7 +384,7 @@ conditions-guard = Une bande de garde est en vigueur : une valeur ne compte com
 
 section-runs = Séries de mesures
 # Of more runs than are all shown.
-runs-shown = Il y a { $runs } séries, plus de { $most } : { $shown } sont montrées, une sur { $step }, la dernière et celles des intervalles influents qui sont nommés. Les autres figurent ci-dessous par leur nom ; la droite repose sur toutes, et tous leurs intervalles sont dans { $file }. « runs_shown = "all" » sous [report] montre chaque série.
+runs-shown = Il y a { $runs } séries, plus de { $most } : { $shown } sont montrées, une sur { $step }, la dernière et celles des intervalles influents qui sont nommés. Les autres figurent ci-dessous par leur nom ; la droite repose sur toutes, et tous leurs intervalles sont dans { $file }. « runs_shown = "all" » sous [report] montre chaque série.
 page-runs-others = Séries sans figure
 runs-axes = Toutes les séries ont les mêmes axes.
 runs-axes-but-clock = Toutes les séries ont les mêmes axes, sauf l’heure.
@@ -394,7 +394,7 @@ runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
 runs-no-wind = Le vent n’a pas été mesuré.
 runs-no-irradiance = L’irradiance n’a pas été mesurée.
 runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
-runs-aimed = Triangles : réorienté, d’après les notes du fichier.
+runs-aimed = Triangles : réorienté, d’après les notes du fichier.
 runs-predicted = REQM : écart quadratique moyen entre température de l’eau prédite et mesurée.
 run-title = Série { $number }, { $date }
 run-used = { $used } sur { $of } retenus
@@ -439,10 +439,10 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = non normalisé : pas d’irradiance
 page-intervals-continued = suite
-intervals-shown = Intervalles des { $shown } séries montrées ; les { $intervals } sont tous dans { $file }.
+intervals-shown = Intervalles des { $shown } séries montrées ; les { $intervals } sont tous dans { $file }.
 intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
-intervals-us = 1 m/s vaut { $mph } mph ; 1 K, comme écart de température, vaut { $fahrenheit } °F.
+intervals-us = 1 m/s vaut { $mph } mph ; 1 K, comme écart de température, vaut { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition
@@ -485,7 +485,7 @@ regression-residual-text = écart-type { $deviation } W
 # As in English
 regression-points = points
 regression-points-text = { counted-intervals } sur { counted-days }, { counted-freedom }
-residuals-caption = Résidus des intervalles retenus, par jour : selon l’écart de température, selon l’heure, et selon ce qu’une loi normale laisse attendre. Tirets : deux fois leur écart-type ; à droite, la loi normale elle-même.
+residuals-caption = Résidus des intervalles retenus, par jour : selon l’écart de température, selon l’heure, et selon les quantiles d’une loi normale. Tirets : deux fois leur écart-type ; à droite, la loi normale elle-même.
 # Read out to those who do not see the figure.
 residuals-alt = Résidus autour de la droite en watts, selon l’écart de température en kelvins et selon l’heure locale, avec une marque pour chaque jour ; écart-type { $deviation } watts ; { $outside ->
     [one] { $outside } point sur { $points } est à plus de deux fois cette valeur de la droite.
@@ -496,7 +496,7 @@ page-uncertainty = Incertitude de Ps(50)
 # Headers of a table of six columns.
 # As in English
 page-uncertainty-source = source
-page-uncertainty-of-source = son incertitude-type
+page-uncertainty-of-source = base
 # Type A or B of the GUM.
 # As in English
 page-uncertainty-type = type
@@ -526,22 +526,23 @@ balance-ratio = rapport optothermique, g/u
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = non donné : la perte peut être nulle
 acceptance = demi-angle d’acceptance
-acceptance-text = { $value }° (de { $lower }° à { $upper }°, 95 %)
-acceptance-none = ne se voit pas
-acceptance-rests-on = Le demi-angle d’acceptance est l’écart que le soleil peut prendre par rapport à l’axe avant qu’un dixième du gain soit perdu. Il se déduit de la façon dont la puissance baisse entre deux orientations, telles que les notes du fichier les indiquent : { $stretches } tronçons, avec le soleil jusqu’à { $angle }° hors de l’axe. L’intervalle comprend la dispersion des tronçons, les formes que peut avoir la baisse et la précision des heures des notes. Pratique courante, sans source publiée.
-acceptance-few = Le demi-angle d’acceptance n’est pas recherché : { $teeth } tronçons d’une orientation notée à la suivante comptent, et il en faut { $least }, chacun avec { $readings } relevés de l’eau ou plus et { $angle }° de déplacement du soleil.
+acceptance-text = { $value }° (de { $lower }° à { $upper }°, 95 %)
+acceptance-none = non démontré
+acceptance-rests-on = Le demi-angle d’acceptance est l’écart que le soleil peut prendre par rapport à l’axe avant qu’un dixième du gain soit perdu. Il est estimé d’après la baisse de la puissance entre les orientations notées dans le fichier : { $stretches } tronçons, avec le soleil jusqu’à { $angle }° hors de l’axe. Sa plage comprend la dispersion, les formes possibles de la baisse et la précision des heures notées (pratique courante).
+acceptance-few = Pas de demi-angle d’acceptance : { $teeth } tronçons entre orientations notées conviennent, et il en faut { $least }, chacun avec au moins { $readings } relevés de l’eau et { $angle }° de déplacement du soleil.
 acceptance-few-remedy = Notez chaque orientation dans le fichier, relevez l’eau toutes les cinq minutes ou plus souvent, et laissez le soleil se déplacer de quelques degrés avant de réorienter.
-acceptance-not-shown = Le demi-angle d’acceptance ne se voit pas : sur { $teeth } tronçons entre orientations, avec le soleil jusqu’à { $angle }° hors de l’axe, le gain ne baisse pas plus que la dispersion ne l’explique.
-acceptance-not-shown-remedy = Laissez le cuiseur immobile pendant une heure, deux fois ou plus, avec de l’eau à température stable et sous un ciel dégagé : le soleil se déplace d’environ 15° pendant ce temps. Restez à côté : le foyer quitte la casserole et peut brûler ou éblouir qui il atteint, et enflammer ce qu’il atteint.
+acceptance-not-shown = Aucun demi-angle d’acceptance n’est démontré : sur { $teeth } tronçons entre orientations, avec le soleil jusqu’à { $angle }° hors de l’axe, le gain ne baisse pas plus que la dispersion ne l’explique.
+acceptance-not-shown-remedy = Laissez le cuiseur immobile pendant une heure, deux fois ou plus, avec de l’eau à température stable et sous un ciel dégagé : le soleil se déplace d’environ 15° pendant ce temps. Restez à côté : le foyer quitte la marmite et peut brûler ou éblouir qui il atteint, et enflammer ce qu’il atteint.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Il repose sur { counted-intervals } aux relevés fiables ({ counted-days }), à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
-balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
+balance-rests-on-steps = Il repose sur { $steps } pas entre relevés de l’eau ({ counted-days }), à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
+balance-counts-vessels = Ici, le gain, la perte et la puissance comprennent la capacité thermique des récipients, { $heat } J/K : { $basis }. Le résultat et la section sur la cuisson ne valent que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
-balance-caption = La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
-balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
+balance-caption = La bande est celle du bilan d’incertitude ; là où Monte-Carlo va plus loin, le tableau donne la borne la plus large.
+balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où Monte-Carlo va plus loin, le tableau donne la borne la plus large.
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
@@ -555,7 +556,7 @@ balance-key-line = g − u·Td/G, bande à 95 % avec instruments
 balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instruments
 balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’irradiance n’a pas été mesurée.
 balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés fiables ; trouvés : { $intervals }.
-balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’irradiance ont gardé presque le même rapport dans tous les intervalles.
+balance-none-alike = Le gain et la perte ne peuvent pas être séparés : l’écart de température et l’irradiance ont gardé presque le même rapport dans tous les intervalles.
 balance-source = Moindres carrés ordinaires de P sur G et Td sans ordonnée à l’origine, chaque intervalle à poids égal. D’après Funk et Larson 1998 (Solar Energy 62, 63–68) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -614,8 +615,8 @@ input-outside = { $file }, hors du dossier de la campagne
 # Un fichier de mesures trop long pour être joint ; { $file } : son nom, ou input-outside.
 input-beside = { $file }, non pas dans ce rapport mais à côté ({ $bytes } octets)
 inputs-beside = { $count ->
-    [one] { $count } fichier de mesures de plus de { $limit } Mo n’est pas dans ce PDF. Gardez-le avec le PDF, dans le même dossier et sous son nom : « simmerline verify » en a besoin, et ne l’accepte que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met un tel fichier dans le PDF.
-   *[other] { $count } fichiers de mesures de plus de { $limit } Mo ne sont pas dans ce PDF. Gardez-les avec le PDF, dans le même dossier et sous leurs noms : « simmerline verify » en a besoin, et n’accepte chacun que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met de tels fichiers dans le PDF.
+    [one] { $count } fichier de mesures de plus de { $limit } Mo n’est pas dans ce PDF. Gardez-le avec le PDF, dans le même dossier et sous son nom : « simmerline verify » en a besoin, et ne l’accepte que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met un tel fichier dans le PDF.
+   *[other] { $count } fichiers de mesures de plus de { $limit } Mo ne sont pas dans ce PDF. Gardez-les avec le PDF, dans le même dossier et sous leurs noms : « simmerline verify » en a besoin, et n’accepte chacun que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met de tels fichiers dans le PDF.
 }
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
@@ -815,7 +816,7 @@ uncertainty-percent = { $percent } % du relevé
 # As in English
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; la section { $section } dit ce qui est supposé là où aucune n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
+tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; « selon sa classe » : limites de la classe ; la section { $section } dit ce qui est supposé là où ni l’une ni l’autre n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -845,8 +846,8 @@ budget-per-percent = W par %
 budget-per-kelvin = W par K
 budget-percent = { $share } %
 budget-tiny = autres, chacun sous { $share } %
-budget-offset-of = { $known } ; dont le décalage
-budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
+budget-offset-of = { $known } (part de décalage)
+budget-scale = { $percent } % de l’écart à { $about } (part d’échelle)
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiquée
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -896,7 +897,7 @@ budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $so
 budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
 budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
 budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
-budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle seule une dispersion de { $step } W par intervalle, et l’instant de lecture { $moment } W : ensemble plus que les { $scatter } W observés. Le thermomètre a donc été lu par pas plus fins que ceux indiqués ou supposés, ou ses arrondis se sont trouvés réguliers par hasard. Indiquer le pas de lecture (resolution_k) peut réduire l’incertitude.
+budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle seule une dispersion de { $step } W par intervalle, et l’instant de lecture { $moment } W : ensemble plus que les { $scatter } W observés. Le thermomètre a donc été lu par pas plus fins que ceux indiqués ou supposés, ou ses erreurs d’arrondi se sont annulées par hasard. Indiquer le pas de lecture (resolution_k) peut réduire l’incertitude.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -905,27 +906,27 @@ budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle
 drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
 drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
 drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
-drawn-because-divided = La raison : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
-drawn-because-curved = La raison : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
-drawn-because-limits = La raison : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
-drawn-because-few = La raison : avec { $freedom ->
+drawn-because-divided = Cause principale : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
+drawn-because-curved = Cause principale : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
+drawn-because-limits = Cause principale : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
+drawn-because-few = Cause principale : avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, le t de Student et une loi normale ne se combinent pas exactement comme une racine de somme de carrés.
-drawn-because-unsettled = La raison : les tirages eux-mêmes ; avec { $freedom ->
+drawn-because-unsettled = Cause principale : les tirages eux-mêmes ; avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, leurs bornes se stabilisent lentement.
 drawn-interval = L’intervalle est donc de { $from } à { $to } W.
-drawn-settled-to = Les bornes des tirages sont connues à ± { $within } W.
+drawn-settled-to = Les bornes de l’intervalle de Monte-Carlo sont connues à ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Des essais supplémentaires ne réduiront pas le ± au-dessous des { $least } W que laissent les instruments.
-outlook-reached = Les ± { $target } W visés sont atteints.
+outlook-at-best = Des essais supplémentaires avec ces instruments ne réduiront pas le ± au-dessous de { $least } W.
+outlook-reached = L’objectif de ± { $target } W est atteint.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici.
-outlook-more-one-day = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
+outlook-more = L’objectif de ± { $target } W demande { $more }, en supposant la dispersion vue jusqu’ici.
+outlook-more-one-day = L’objectif de ± { $target } W demande { $more }, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
 outlook-intervals = { $intervals ->
         [one] { $intervals } intervalle retenu de plus
        *[other] { $intervals } intervalles retenus de plus
@@ -938,7 +939,7 @@ outlook-intervals-and-days = { $intervals ->
        *[other] { $days } jours de plus
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = Les ± { $target } W visés ne peuvent pas être atteints avec plus d’intervalles : les instruments seuls laissent ± { $least } W. { $heaviest }
+outlook-out-of-reach = L’objectif de ± { $target } W ne peut pas être atteint avec plus d’intervalles : les instruments seuls laissent ± { $least } W. { $heaviest }
 heaviest-irradiance = L’irradiance pèse le plus.
 heaviest-clear-sky = L’irradiance estimée pèse le plus.
 heaviest-conversion = L’irradiance ramenée face au soleil pèse le plus.
@@ -950,8 +951,8 @@ heaviest-ambient-scale = L’échelle du thermomètre de l’air ambiant pèse l
 heaviest-water-mass = La masse d’eau pèse le plus.
 heaviest-specific-heat = La chaleur massique de l’eau pèse le plus.
 heaviest-clock-rate = Le temps pèse le plus.
-outlook-too-far = Les ± { $target } W visés demanderaient plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici.
-outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
+outlook-too-far = L’objectif de ± { $target } W demanderait plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici.
+outlook-too-far-one-day = L’objectif de ± { $target } W demanderait plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -971,7 +972,7 @@ limits-most-other = La plus grande part du ± vient de la chaleur massique de l�
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut donner un résultat hors de la plage indiquée.
+days-one = Tous les intervalles retenus sont d’un seul jour : on ne sait pas combien les jours diffèrent, et cela n’est pas dans l’incertitude. Un autre jour peut donner un résultat hors de la plage indiquée.
 days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; la différence entre les jours n’est pas dans l’incertitude.
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
 days-test = F({ $between } ; { $within }) = { $statistic }, { $p }
@@ -987,11 +988,11 @@ days-count-two = Ce sont les { $days } jours, non les { $intervals } intervalles
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté. Deux jours disent peu de la façon dont les jours diffèrent ; l’intervalle est donc large.
-days-agree = Laisser de côté tour à tour chacun des { $days } jours donne un intervalle plus étroit que la dispersion des intervalles ; c’est donc cette dispersion qui compte.
-days-cannot-be-left-out = Aucun jour ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que ferait un autre jour n’y est pas.
+days-agree = Laisser de côté tour à tour chacun des { $days } jours donne un intervalle plus étroit que la dispersion des intervalles ; c’est donc cette dispersion qui est retenue.
+days-cannot-be-left-out = Aucun jour ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et la variation d’un jour à l’autre n’y est pas.
 neighbours-drift = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins s’écartent du même côté (autocorrélation positive), comme quand l’orientation ou le ciel dérive.
 neighbours-share = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins partagent un relevé de l’eau, leurs erreurs alternent donc.
-neighbours-by-turns = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : les erreurs d’intervalles voisins alternent, plus que ne l’explique le relevé de l’eau qu’ils partagent ; réorienter un intervalle sur deux a cet effet.
+neighbours-by-turns = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : les erreurs d’intervalles voisins alternent, plus que ne l’explique le relevé de l’eau qu’ils partagent , comme quand on réoriente un intervalle sur deux.
 neighbours-not-shown = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : aucune autocorrélation démontrée.
 influential = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals }.
 influential-more = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals } ; et { $more } de plus.
@@ -1007,7 +1008,7 @@ deviation-guard = Règle de décision propre : l’incertitude est comptée con
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
-deviation-findings = Voir aussi les écarts constatés en tête de ce rapport.
+deviation-findings = Voir aussi les écarts constatés ou les remarques en tête de ce rapport.
 deviation-interval = Durée d’intervalle : { $shortest } à { $longest } s sont acceptées, la puissance étant prise sur la durée réelle ; la norme demande { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = programme
@@ -1018,8 +1019,8 @@ made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
 made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
-made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
-made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water }, air ± { $ambient }, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
+made-decision-text = chaque valeur observée est confrontée à sa limite, sans tenir compte de son incertitude ; celle qui est égale à la limite la respecte : acceptation simple, JCGM 106:2012
+made-decision-guarded = chaque valeur observée est confrontée à sa limite avec son incertitude élargie (k = { $factor }), et la respecte quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water }, air ± { $ambient }, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : acceptation avec bande de garde, JCGM 106:2012, 8.3, et ILAC-G8
 made-decision-wind = vent ± { $wind }
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 # As in English
@@ -1031,9 +1032,9 @@ made-irradiance-stated = estimée { $way }, trouble de Linke { $turbidity } comm
 made-irradiance-usual = estimée { $way }, trouble de Linke { $turbidity } (pratique courante) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 unchecked-memory = Cités de mémoire, sans le texte sous les yeux : { $works }. Les calculs sont vérifiés par des exemples publiés et un second calcul indépendant ; ces valeurs ne le sont pas. Vérifiez celles dont dépend une décision.
 unchecked-common = « Pratique courante » signifie qu’aucune source publiée n’est connue.
-memory-s580 = ASAE S580.1 (ses limites, ici dans nos propres termes, et la place qu’elle veut pour les capteurs)
-memory-decision = JCGM 106:2012 (la règle de décision)
-memory-decision-guarded = JCGM 106:2012 et ILAC-G8 (la règle de décision)
+memory-s580 = ASAE S580.1 (ses limites, reformulées, et la place qu’elle demande pour les capteurs)
+memory-decision = JCGM 106:2012 (règle de décision)
+memory-decision-guarded = JCGM 106:2012 et ILAC-G8 (règle de décision)
 memory-iec-60751 = IEC 60751 (tolérance des thermomètres à résistance)
 memory-clear-sky = Reno, Hansen et Stein 2012 (les 5 % d’un modèle de ciel clair)
 memory-conversion = Gueymard et Ruiz-Arias 2016 (la dispersion du rayonnement direct)
@@ -1043,18 +1044,19 @@ memory-box = Mullick, Kandpal et Saxena 1987 et IS 13429 (facteurs de mérite)
 memory-dish = Mullick, Kandpal et Kumar 1991 (chiffres d’une parabole)
 memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son résumé a été lu)
 memory-food = Chen 1985 et l’ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
+memory-groups = Piepho 2004 (groupes par lettres)
 memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
 report-end = Fin du rapport { $number }
 # { $minutes }: "20".
 balance-readings-far-apart = les relevés sont le plus souvent espacés de { $minutes } minutes, et aucun intervalle de la norme n’y tient : gain et perte reposent sur les pas d’un relevé au suivant, et sont indicatifs
 balance-readings-far-apart-remedy = relevez l’eau toutes les 9 à 11 minutes
-balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas à 95 %
+balance-one-day = toutes les données sont d’un seul jour, ou aucun jour ne peut être laissé de côté dans l’ajustement ; les plages du gain et de la perte ne sont donc pas à 95 %
 balance-one-day-remedy = refaire l’essai d’autres jours
-balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’une autre irradiance repose sur le modèle
+balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range } W/m²) : le gain et la perte ne sont séparés que par la température de l’eau, et les valeurs à une autre irradiance reposent sur le modèle
 balance-irradiance-hardly-varied-remedy = faire des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-cooking-opinion = Les durées, quantités et mois de cette section, et toute durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
+cooking-opinion = Les durées, quantités et mois de cette section, et toute durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
 
 ## What it means for cooking
 
@@ -1093,7 +1095,7 @@ cooking-air-asked = Température ambiante { $ambient }, comme la campagne le dem
 cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
 cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
 cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
-cooking-no-months = Aucun mois n’est donné : l’irradiance a été mesurée dans le plan horizontal, et un jour clair le cuiseur reçoit celle du plan qui fait face au soleil.
+cooking-no-months = Pas d’estimation mensuelle : l’irradiance a été mesurée dans le plan horizontal, et le modèle de ciel clair vaut pour le plan face au soleil.
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
@@ -1171,8 +1173,8 @@ notice-unit-assumed = « { $header } » en { $unit }
 notice-beyond-calibration = { $log } : { $readings ->
         [one] { $readings } relevé
        *[other] { $readings } relevés
-    } de la colonne « { $column } » au-delà des points de son étalonnage, d’après le segment de droite le plus proche
-notice-quantity-in-both = { $quantity } : dans { $log } et dans { $weather } ; ce qui est relevé à côté du cuiseur compte
+    } de la colonne « { $column } » hors des points de son étalonnage, extrapolés par le segment de droite le plus proche
+notice-quantity-in-both = { $quantity } : dans { $log } et dans { $weather } ; ce qui est relevé à côté du cuiseur est retenu
 notice-weather-in-part = { $weather } ne couvre qu’une partie de { $log } ; vérifiez les horloges des deux (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
 notice-log-split-bounded = { $log } : partagé en { $runs ->
@@ -1231,38 +1233,38 @@ danger-expected-never = on ne s’attend pas à ce que la charge de l’essai ar
 danger-expected = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
 danger-expected-open = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, et peut-être jamais)
 # What the line says, within the sentences above.
-notice-above-film = à température ambiante, l’eau absorbe, d’après la droite, { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
+notice-above-film = à température ambiante, l’eau absorbe, d’après la droite, { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
-notice-date-differs = { $log } : la date donnée pour la série est { $stated }, ses relevés commencent le { $found } ; les relevés comptent
+notice-date-differs = { $log } : la date donnée pour la série est { $stated }, ses relevés commencent le { $found } ; les relevés sont retenus
 # Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
-notice-odd-noon-sign = { $log } : le midi solaire tombe à { $noon } à l’horloge ; avec { $longitude } pour longitude il tomberait à { $meant } : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
-notice-odd-noon-exchanged = { $log } : le midi solaire tombe à { $noon } à l’horloge ; en échangeant latitude et longitude il tomberait à { $meant } : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
-notice-far-from-zone-sign = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; avec { $longitude } pour longitude il serait à moins de { $near } km : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
-notice-far-from-zone-exchanged = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; à la latitude { $latitude } et à la longitude { $longitude } il serait à moins de { $near } km : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
-notice-sun-down = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), la date et les coordonnées du site
-notice-sun-low = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici à { $elevation }° de hauteur et qu’un ciel sans nuages donne au plus environ { $most } W/m² ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), les coordonnées du site et l’unité de l’irradiance
-notice-heats-at-night = { $log } : l’eau chauffe de { $from } à { $to } le { $date }, alors que le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), matin et après-midi, et les coordonnées du site
+notice-odd-noon-sign = { $log } : le midi solaire tombe à { $noon } à l’horloge ; avec { $longitude } pour longitude il tomberait à { $meant } : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
+notice-odd-noon-exchanged = { $log } : le midi solaire tombe à { $noon } à l’horloge ; en échangeant latitude et longitude il tomberait à { $meant } : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
+notice-far-from-zone-sign = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; avec { $longitude } pour longitude il serait à moins de { $near } km : vérifiez le signe de longitude_deg (est positif), sinon le fuseau horaire
+notice-far-from-zone-exchanged = le site est à { $away } km du lieu principal de son fuseau horaire { $zone } ; à la latitude { $latitude } et à la longitude { $longitude } il serait à moins de { $near } km : vérifiez si latitude_deg et longitude_deg sont l’une à la place de l’autre, sinon le fuseau horaire
+notice-sun-down = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), la date et les coordonnées du site
+notice-sun-low = { $log } : { $irradiance } W/m² à { $time } le { $date }, quand le soleil est ici à { $elevation }° de hauteur et qu’un ciel sans nuages donne au plus environ { $most } W/m² ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), les coordonnées du site et l’unité de l’irradiance
+notice-heats-at-night = { $log } : l’eau chauffe de { $from } à { $to } le { $date }, alors que le soleil est ici sous l’horizon ; vérifiez l’horloge de l’enregistreur et son fuseau (time_zone sous [format]), matin et après-midi, et les coordonnées du site
 # { $first } to { $last } are the dates of the other runs.
-notice-odd-year = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si l’année est une erreur et qu’il s’agit du { $meant }, corrigez-la dans le fichier de mesures ou réglez l’horloge de l’enregistreur
-notice-odd-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last }, et elle est citée entre elles ; si le mois est une erreur et qu’il s’agit du { $meant }, corrigez-le dans le fichier de mesures ou réglez l’horloge de l’enregistreur
-notice-odd-day-and-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si le jour et le mois sont échangés et qu’il s’agit du { $meant }, dites-le par date_order sous [format], ou corrigez la date dans le fichier de mesures
-notice-date-of-name = { $log } : son nom dit { $named }, ses relevés sont du { $found } ; corrigez ce qui est une erreur
-notice-clock-not-set = { $log } : ses relevés sont du { $found }, date à partir de laquelle comptent les horloges jamais réglées ; écrivez le jour de l’essai dans le fichier de mesures, et réglez l’horloge de l’enregistreur
-notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes le { $issued } ; { $runs ->
+notice-odd-year = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si l’année est une erreur et qu’il s’agit du { $meant }, corrigez-la dans le fichier de mesures ou réglez l’horloge de l’enregistreur
+notice-odd-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last }, et elle est citée entre elles ; si le mois est une erreur et qu’il s’agit du { $meant }, corrigez-le dans le fichier de mesures ou réglez l’horloge de l’enregistreur
+notice-odd-day-and-month = { $log } : ses relevés sont du { $found }, ceux des autres séries du { $first } au { $last } ; si le jour et le mois sont échangés et qu’il s’agit du { $meant }, dites-le par date_order sous [format], ou corrigez la date dans le fichier de mesures
+notice-date-of-name = { $log } : son nom dit { $named }, ses relevés sont du { $found } ; corrigez ce qui est une erreur
+notice-clock-not-set = { $log } : ses relevés sont du { $found }, date à partir de laquelle comptent les horloges jamais réglées ; écrivez le jour de l’essai dans le fichier de mesures, et réglez l’horloge de l’enregistreur
+notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes le { $issued } ; { $runs ->
         [one] vérifiez la date dans le fichier de mesures et l’horloge de cet ordinateur
-       *[other] en tout { $runs } séries sont à venir ; vérifiez les dates dans les fichiers de mesures et l’horloge de cet ordinateur
+       *[other] en tout { $runs } séries sont à venir ; vérifiez les dates dans les fichiers de mesures et l’horloge de cet ordinateur
     }
-notice-odd-run = { $log } : ses intervalles prennent { $share } % de la puissance que dit la droite des { $others } autres séries ; si elle est d’un autre cuiseur, ou si sa charge ou ses colonnes sont autres, faites-en une autre campagne ou corrigez-les ; sinon, dites dans ses notes ce qui était différent
+notice-odd-run = { $log } : ses intervalles prennent { $share } % de la puissance que dit la droite des { $others } autres séries ; si elle est d’un autre cuiseur, ou si sa charge ou ses colonnes sont autres, faites-en une autre campagne ou corrigez-les ; sinon, dites dans ses notes ce qui était différent
 # { $quantity } is a quantity-…; { $time } is a duration.
-notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans chacun des { $readings } relevés pendant { $time }, alors que d’autres grandeurs changent ; vérifiez que le capteur était branché et que c’est bien sa colonne ; laissez vides les cellules où rien n’a été mesuré
-notice-water-air-exchanged = { $log } : l’air monte de { $air } K et l’eau de { $water } K ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
+notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans chacun des { $readings } relevés pendant { $time }, alors que d’autres grandeurs changent ; vérifiez que le capteur était branché et que c’est bien sa colonne ; laissez vides les cellules où rien n’a été mesuré
+notice-water-air-exchanged = { $log } : l’air monte de { $air } K et l’eau de { $water } K ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
-notice-load-pounds = { $runs } : { $water } d’eau sur { $area } font { $load } ; si le nombre était en livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-le (1 lb vaut 0.4536 kg)
-notice-load-square-feet = { $runs } : { $water } d’eau sur { $area } font { $load } ; si l’aire était en pieds carrés, ou ses longueurs en pieds, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-la (1 ft² vaut 0.0929 m², 1 ft vaut 0.3048 m)
-notice-load-kilograms = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des kilogrammes ont été convertis comme des livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les kilogrammes tels que pesés
-notice-load-square-metres = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des mètres carrés ont été convertis comme des pieds carrés, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les mètres carrés tels que mesurés
+notice-load-pounds = { $runs } : { $water } d’eau sur { $area } font { $load } ; si le nombre était en livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-le (1 lb vaut 0,4536 kg)
+notice-load-square-feet = { $runs } : { $water } d’eau sur { $area } font { $load } ; si l’aire était en pieds carrés, ou ses longueurs en pieds, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-la (1 ft² vaut 0,0929 m², 1 ft vaut 0,3048 m)
+notice-load-kilograms = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des kilogrammes ont été convertis comme des livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les kilogrammes tels que pesés
+notice-load-square-metres = { $runs } : { $water } d’eau sur { $area } font { $load } ; si des mètres carrés ont été convertis comme des pieds carrés, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, écrivez les mètres carrés tels que mesurés
 
 ## How the logs were read
 
@@ -1297,7 +1299,7 @@ log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque d�
 log-time-text = temps : { $format }, comme dans « { $example } » ; fuseau : { $zone }
 log-clock = horloge
 log-clock-text = { $seconds } s ajoutées à toutes les heures
-log-notes = notes : on lit celles qui disent que le cuiseur a été réorienté vers le soleil
+log-notes = notes : on lit celles qui disent que le cuiseur a été réorienté vers le soleil
 log-not-read = non lu
 log-readings = { $readings ->
         [one] { $readings } relevé de { $from } à { $to }
@@ -1405,7 +1407,7 @@ figure-rating = { $power } W à { $at }
 figure-difference-short = écart de température Td, { $unit }
 figure-start = heure locale au début
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
-figure-expected = attendu, en écarts-types
+figure-expected = quantile de la loi normale réduite
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps moins droite, W
 figure-band = droite et sa bande, W
@@ -1466,7 +1468,7 @@ index-some-invented = Une partie des données est inventée, pour démonstration
 index-statement = Chaque résultat ne vaut que pour le cuiseur soumis à l’essai.
 index-no-rating = Aucune de ces campagnes n’a de résultat.
 # "compare" is a command.
-index-order = L’ordre est celui des nombres et ne dit pas quel cuiseur est le meilleur : les campagnes peuvent différer par le lieu, la météo, la charge et les instruments. La commande « simmerline compare » calcule si la différence entre deux d’entre elles est réelle.
+index-order = L’ordre est celui des nombres et ne dit pas quel cuiseur est le meilleur : les campagnes peuvent différer par le lieu, la météo, la charge et les instruments. La commande « simmerline compare » montre si la différence entre deux d’entre elles est réelle.
 page-index-reports = Rapports et données
 index-web-page = rapport
 index-pdf = rapport en PDF
@@ -1629,7 +1631,7 @@ status-excluded = période exclue par l’opérateur
 comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle de l’irradiance : à lui seul, il ne distingue pas les cuiseurs.
+verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle de l’irradiance : à eux seuls, les résultats ne montrent pas si les cuiseurs diffèrent.
 # In place of all that follows up to verdict-untold, where the plane of irradiance differs.
 verdict-planes = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais l’irradiance de l’un est dans un autre plan que celle de l’autre ; on ne peut donc pas dire si les cuiseurs diffèrent.
 # The sentence that follows is of that.
@@ -1663,18 +1665,18 @@ needed-none = Une différence de { $sought } W aurait très probablement été v
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
-    } comme ceux des essais, pour chacun, on en verrait très probablement une de { $sought } W.
-needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
+    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W.
+needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W : les jours, ou les instruments sans id commun, diffèrent trop.
 
 ## Comparison: what a difference comes from
 #
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-cause-untold = Sans bilan thermique des deux, on ne peut pas dire d’où vient une différence.
-cause-untold-planes = On ne peut pas dire d’où vient une différence, car des gains sous une irradiance dans des plans différents ne sont pas comparables.
+cause-untold = Sans bilan thermique des deux, la cause d’une différence est inconnue.
+cause-untold-planes = La cause d’une différence est inconnue, car des gains sous une irradiance dans des plans différents ne sont pas comparables.
 # The next six are followed by cause-numbers.
 cause-no-difference = Comme aucune différence n’est démontrée, aucune cause n’est nommée.
-cause-not-shown = L’origine de la différence n’est pas démontrée.
+cause-not-shown = La cause de la différence n’est pas démontrée.
 cause-more-gain = { $second } capte plus de soleil que { $first }, comme après un changement d’optique.
 cause-less-gain = { $second } capte moins de soleil que { $first }, comme après un changement d’optique.
 cause-more-loss = { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation, plus de vent ou sans couvercle.
@@ -1744,13 +1746,13 @@ caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que l
 caveat-no-rating = Sans résultat
 caveat-no-rating-text = { $campaigns } : seuls les autres chiffres peuvent être comparés.
 caveat-indicative = Indicatif seulement
-caveat-indicative-text = { $campaigns }. Une différence avec une telle campagne ne vaut pas mieux que son résultat.
+caveat-indicative-text = { $campaigns }. Une différence avec une telle campagne n’est pas plus fiable que son résultat.
 caveat-few-days = Peu de jours
 caveat-few-days-text = { $campaigns } : intervalles retenus d’un ou deux jours ; on ne sait donc guère combien les jours diffèrent.
 caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = Pas évalués selon les mêmes limites que { $first }, et comparés malgré tout.
+caveat-limits-text = Évalués selon d’autres limites que { $first }, et comparés malgré tout.
 # { $departures }: some of departure-…-said, with ";" between them.
 caveat-limits-one = { $campaigns } : { $departures }.
 # As in English
@@ -1758,7 +1760,7 @@ caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
 caveat-irradiance-text = Pas mesurée de la même façon : { $ways }.
 # Follows it.
-caveat-irradiance-uncovered = Aucune incertitude ne couvre ici qu’un capteur ait été posé à plat ou que son plan ne soit pas indiqué.
+caveat-irradiance-uncovered = Les incertitudes ne couvrent pas ici un capteur posé à plat ou un plan non indiqué.
 caveat-irradiance-same = Pour toutes les campagnes : { $ways }.
 # { $way }: one of the next four.
 caveat-irradiance-one = { $way } : { $campaigns }
@@ -1776,9 +1778,9 @@ caveat-testers = Opérateurs
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Capteurs
-caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs d’irradiance ne s’annule dans une différence.
+caveat-sensors-none = Aucune paire de campagnes ne donne un même id au capteur d’irradiance : aucune erreur des capteurs d’irradiance ne s’annule dans une différence.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs d’irradiance ne s’annule.
+caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, aucune erreur des capteurs d’irradiance ne s’annule.
 # Follows either of the two, where irradiance was estimated.
 caveat-sensors-one-sky = L’erreur des estimations faites de la même façon, sur un même site les mêmes jours, s’annule tout de même.
 
@@ -1882,7 +1884,7 @@ page-comparison-made-with = Réalisé avec
 comparison-practice = ASAE S580.1 pour chaque résultat ; JCGM 100:2008 pour les différences
 comparison-note-ratings = Chaque résultat est celui de la norme : Ps(50), lu sur la droite à Td = 50 K. Il met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’irradiance moyenne des deux essais est semblable, la différence dite réelle ou non démontrée est celle des résultats.
 comparison-note-suns = Quand l’irradiance moyenne diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux irradiances ; le vent n’est pas corrigé.
-comparison-note-planes = Quand l’irradiance de l’un est dans un autre plan que celle de l’autre, aucune différence n’est dite réelle ou non démontrée : ni les résultats ni les gains par W/m² ne sont alors de même nature.
+comparison-note-planes = Quand l’irradiance de l’un est dans un autre plan que celle de l’autre, aucune différence n’est dite réelle ou non démontrée : ni les résultats ni les gains par W/m² ne sont alors comparables.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’irradiance n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
 comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
         [one] { $pairs } paire
@@ -1892,9 +1894,9 @@ comparison-note-p = p est la probabilité d’une différence aussi grande s’i
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
-comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : parmi les campagnes comparables entre elles, directement ou par l’intermédiaire d’autres, deux ont un groupe en commun exactement quand elles ne se distinguent pas, ne sont pas comparables ou n’ont pas chacune des essais sur plusieurs jours.
-comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
-comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
+comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466) : parmi les campagnes comparables entre elles, directement ou par l’intermédiaire d’autres, deux ont un groupe en commun exactement quand elles ne se distinguent pas, ne sont pas comparables ou n’ont pas chacune des essais sur plusieurs jours.
+comparison-note-causes = Les causes découlent des différences de g et de u, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
+comparison-note-needed = Jours encore nécessaires : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été observés.
 comparison-note-reports = Chaque résultat a son propre rapport, avec ses relevés, ses conditions et son bilan.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1961,8 +1963,8 @@ plan-never-enough = n’atteint jamais { $least } W/m² (au plus { $highest }) 
 plan-water = eau
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } pour chacun des { $area }, dans un récipient
-plan-load-several = { $load }, { $each } pour chacun des { $area }, { $vessel } dans chacun des { $vessels } récipients
+plan-load-one = { $load } : { $each } par m² de surface de captation ({ $area }), dans un récipient
+plan-load-several = { $load } : { $each } par m² de surface de captation ({ $area }), { $vessel } dans chacun des { $vessels } récipients
 plan-load-stated = le fichier de campagne indique { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = compte dès
@@ -1982,7 +1984,7 @@ plan-high-sun = soleil haut
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire), quand le soleil est haut et change le moins ; pratique courante, sans source publiée
 plan-high-sun-most = jusqu’à { $highest } W/m² dans le plan normal au rayonnement direct
-plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
+plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier ne vaut qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
 plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
 plan-dry-begin = avec le récipient vide et sec, aussi froid que l’air, couvercle mis, le cuiseur orienté
 plan-dry-read = le récipient toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
@@ -1998,11 +2000,11 @@ plan-aim = orienter
 plan-aim-unknown = le demi-angle d’acceptance n’est pas indiqué, aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreuses facettes toutes les 45 minutes environ, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
 plan-aim-no-time = aucune heure de ce jour ne peut servir
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent pour toute la fenêtre
+plan-aim-once = à { $clocks } seulement : { $angle }° suffisent pour toute la fenêtre
 plan-aim-drive = en continu, par un entraînement motorisé : le soleil se déplace de { $angle }° en moins de { $time }
 plan-aim-at = à { $clocks } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps ({ $minutes } min)
 plan-aim-every = toutes les { $minutes } min à partir de { $first } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps
-plan-aim-shown = { $when }. L’angle n’est pas indiqué : c’est la borne inférieure de ce que montrent les séries jusqu’ici, { $shown }
+plan-aim-shown = { $when }. L’angle n’est pas indiqué : c’est la borne inférieure de ce que montrent les séries jusqu’ici, { $shown }
 
 ## Field sheet: what is missing
 
@@ -2056,7 +2058,7 @@ sheet-air = air, { $unit }
 # Bft: Beaufort.
 sheet-wind = vent, Bft
 sheet-sky = ciel : clair ou nuage
-sheet-irradiance = soleil, W/m²
+sheet-irradiance = irrad., W/m²
 sheet-expected = attendu, { $unit }
 sheet-aim = orienté
 sheet-notes = remarques
@@ -2081,8 +2083,8 @@ wind-sign-8 = des brindilles se cassent
 # { $spread }: "95 %", or plan-spread-one-day.
 plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W ({ $spread }) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec son intervalle. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
 # As in English
-plan-spread = 95 %
-plan-spread-one-day = un seul jour : pas 95 %
+plan-spread = 95 %
+plan-spread-one-day = un seul jour : pas 95 %
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
@@ -2119,17 +2121,17 @@ tested-no-water = aucune : aucune série de cette campagne ne chauffe d’eau
 tested-vessel-temperature = température du récipient
 error-vessel-temperature = thermomètre du récipient
 error-vessel-heat = capacité thermique des récipients
-known-vessel-heat = à { $percent } % près de ce qui est indiqué
+known-vessel-heat = à { $percent } % près de la valeur indiquée
 budget-not-told-apart = non détaillée dans ce rapport
-tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée : un cadran de four à ± 10 K près pour le récipient (pratique courante).
+tested-instruments-note-dry = Incertitudes-types (k = 1) ; pour une classe, ses limites. Là où ni l’une ni l’autre n’est indiquée, la classe la plus prudente est supposée : un cadran de four à ± 10 K près pour le récipient (pratique courante).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Rapport d’essai de cuiseur solaire : sans résultat
 headline-label-none = Pas encore de chiffre
 headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
-headline-spread = ± vaut pour 95 % : jours, relevés, instruments.
-headline-spread-one-day = ± ne vaut que pour un jour, relevés et instruments ; ce n’est pas un intervalle à 95 %.
+headline-spread = Intervalle à 95 % : jours, relevés, instruments.
+headline-spread-one-day = Intervalle d’un seul jour : relevés, instruments ; pas à 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } au-dessus de l’air à { $ambient }.
 fact-reached = Il a atteint
 fact-good-for = Sert à
@@ -2149,9 +2151,9 @@ summary-one-day = (un jour)
 summary-indicative = (indicatif)
 summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
 # The same where figures of one day are among them; the next message follows it.
-summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « un jour » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
-summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’irradiance est estimée.
+summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « un jour » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
+summary-note-one-day = Là où il est écrit « un jour », la variation d’un jour à l’autre n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
+summary-note-indicative = Là où il est écrit « indicatif », les conditions de la méthode n’étaient pas remplies, ou l’irradiance est estimée.
 figure-ps50 = puissance de cuisson normalisée
 figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme
 figure-ps50-not-with = la puissance sous une autre irradiance, ou des résultats selon une autre norme
@@ -2198,7 +2200,7 @@ figure-peak-exergy = pic d’exergie
 figure-peak-exergy-good-for = comparer des cuiseurs de même taille sous le même soleil
 figure-peak-exergy-not-with = des pics sous une autre irradiance
 figure-quality-factor = facteur de qualité
-figure-quality-factor-good-for = voir où gain et perte se rejoignent
+figure-quality-factor-good-for = comparer gain et perte au pic
 figure-quality-factor-not-with = des publications qui définissent la perte autrement
 
 ## Procedures beside the rating
@@ -2226,7 +2228,7 @@ dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au solei
 dry-plane-normal = L’irradiance est celle d’un capteur tourné vers le soleil.
 dry-plane-horizontal = L’irradiance est celle d’un capteur posé à plat : ne comparez qu’avec des valeurs d’un capteur posé à plat.
 dry-plane-estimated = L’irradiance est estimée.
-dry-plane-not-stated = Il n’est pas indiqué comment le capteur d’irradiance était tenu : ne comparez avec aucune autre valeur.
+dry-plane-not-stated = Le plan du capteur d’irradiance n’est pas indiqué : ne comparez avec aucune autre valeur.
 # { $runs }: more than one.
 dry-mean-of = La valeur est la moyenne de { $runs ->
     [one] { $runs } série
@@ -2271,10 +2273,10 @@ dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’
 ## Box cooker
 
 section-box-cooker = Facteurs de mérite d’un cuiseur boîte
-box-what = F1 = (Tp − Ta)/H : de combien la boîte vide s’élève au-dessus de l’air par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
+box-what = F1 = (Tp − Ta)/H : température de la boîte vide au-dessus de l’air, par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
 box-grade = classe
-box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429)
-box-grade-none = aucune : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429) ; les classes inférieures ne sont pas évaluées
+box-grade-a = A : toute la plage de F1 est au-dessus de { $limit } K m²/W (IS 13429)
+box-grade-none = aucune : la plage de F1 n’est pas entièrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429) ; les classes inférieures ne sont pas évaluées
 box-rests-on-dry = F1 repose sur { $runs ->
     [one] { $runs } série à sec
    *[other] { $runs } séries à sec
@@ -2298,7 +2300,7 @@ box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistre
 box-no-plateau = aucune série à sec n’a de palier, il n’y a donc pas de F1, ni de F2
 box-no-plateau-remedy = voir ce qui manque aux séries à sec
 box-plane-normal = l’irradiance a été mesurée face au soleil ; F1 et F2 sont définis pour un capteur posé à plat
-box-plane-not-stated = il n’est pas indiqué comment le capteur d’irradiance était tenu ; F1 et F2 sont définis pour un capteur posé à plat
+box-plane-not-stated = le plan du capteur d’irradiance n’est pas indiqué ; F1 et F2 sont définis pour un capteur posé à plat
 box-plane-estimated = l’irradiance est estimée ; F1 et F2 sont définis pour un capteur posé à plat
 box-plane-remedy = poser le capteur à plat à côté de la boîte, et indiquer plane = "horizontal"
 box-cover-mirrors = F1 et F2 valent pour une boîte dont les miroirs d’appoint, si elle en a, sont couverts ; aucun fichier de mesures ne le montre
@@ -2309,15 +2311,15 @@ box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec irra
    *[other] { $runs } séries
 } à l’eau, il n’y a donc pas de F2
 box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dessus de { $to } °C, et faire un relevé au moins toutes les vingt minutes
-box-runs-left-out = séries à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
+box-runs-left-out = séries à l’eau sans montée entière de { $from } à { $to } °C, non retenues : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } ; une pleine charge est d’environ { $full }
-box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; la puissance de cuisson normalisée demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
+box-load-off-remedy = peser { $full } kg d’eau par m² de vitrage ; la puissance de cuisson normalisée demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
 # Both in K.
 box-beyond-reach = dans { $rises ->
     [one] { $rises } montée
    *[other] { $rises } montées
-}, l’eau est arrivée à { $end } au-dessus de l’air, ce qui ne se peut pas avec ce F1 : F1·H y vaut { $reach }. Une telle montée ne compte pas
+}, l’eau est arrivée à { $end } au-dessus de l’air, plus que ce F1 ne permet : F1·H y vaut { $reach }. Une telle montée n’est pas retenue
 box-no-upper-end = F1·H vaut { $reach }, si près des { $end } dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de borne supérieure
 box-near-reach = la fin de la montée de l’eau, { $end } au-dessus de l’air, est proche de F1·H, { $reach } : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
 box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
@@ -2327,13 +2329,13 @@ box-one-day-remedy = refaire l’essai d’autres jours
 ## Concentrating cooker
 
 section-dish = Essai de refroidissement et de chauffage
-dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part du rayonnement sur la surface de captation que reçoit la charge, perte ajoutée.
+dish-what = À l’ombre, la température de la charge au-dessus de l’air décroît avec la constante de temps τ0 ; sa perte est C/τ0, avec la capacité thermique C de l’eau et des récipients. F′UL est cette perte par m² de surface des récipients. Au soleil, F′η0 est la fraction du rayonnement sur la surface de captation que la charge absorbe, pertes non déduites.
 dish-loss = perte dans l’air par refroidissement, F′UL·At
 dish-rests-on-cooling = La perte repose sur { $runs ->
     [one] { $runs } série de refroidissement
    *[other] { $runs } séries de refroidissement
 }, de { $from } à { $to }.
-dish-rests-on-vessels = Les récipients comptent pour { $heat } J/K : { $basis }.
+dish-rests-on-vessels = La capacité thermique des récipients est comprise, { $heat } J/K : { $basis }.
 dish-rests-on-heating = Le facteur optique repose sur { $runs ->
     [one] { $runs } chauffage
    *[other] { $runs } chauffages
@@ -2350,15 +2352,15 @@ dish-key-told = par la constante de temps
 dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
 dish-no-cooling-run = il n’y a pas de série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
-dish-begins-too-cool = { $log } : l’eau commence à { $above } au-dessus de l’air, et une série de refroidissement à { $least } au moins ; elle ne compte pas
+dish-begins-too-cool = { $log } : l’eau commence à { $above } au-dessus de l’air, et une série de refroidissement à { $least } au moins ; elle n’est pas retenue
 dish-begins-too-cool-remedy = commencer près de l’ébullition
-dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; elle ne compte pas
+dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; cette série n’est pas retenue
 dish-warms-remedy = détourner le cuiseur du soleil ou mettre toute l’ouverture à l’ombre
-dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; elle ne compte pas
+dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; cette série n’est pas retenue
 dish-cooling-too-short-remedy = faire un relevé toutes les cinq minutes ou plus souvent, pendant une heure ou plus
 dish-no-loss-area = la surface des récipients n’est pas indiquée, la perte n’est donc donnée qu’en W/K
 dish-no-loss-area-remedy = indiquer loss_area_m2 sous [cooker] : parois et couvercle des récipients
-dish-no-vessel-heat = ce que les récipients emmagasinent n’est pas indiqué, et ne compte pas : perte et facteur optique sont trop faibles de cette part
+dish-no-vessel-heat = la capacité thermique des récipients n’est pas indiquée, et n’est pas comprise : perte et facteur optique sont trop faibles de cette part
 dish-no-vessel-heat-remedy = peser les récipients vides : vessel_mass_kg et vessel_material sous [load]
 dish-no-heating = aucune série à l’eau n’a de montée de { $rise } avec irradiance, sans trou ni période exclue, il n’y a donc pas de facteur optique
 dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } au soleil, avec irradiance
@@ -2367,7 +2369,7 @@ dish-plane-estimated = l’irradiance est estimée, et le facteur optique prend 
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
 dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel qui l’entoure, dont un miroir à foyer ne se sert pas : avec lui, le facteur optique est plus bas que d’après le seul rayonnement direct, d’un dixième environ sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
-dish-no-end = dans les limites d’erreur des instruments, la plage de l’un des chiffres n’a pas de borne, et il n’est pas donné
+dish-no-end = dans l’incertitude des instruments, la plage de l’un des chiffres n’a pas de borne, et il n’est pas donné
 dish-no-end-remedy = mesurer l’irradiance avec un capteur mieux connu, et indiquer son incertitude
 dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas à 95 %
 dish-one-day-remedy = refaire l’essai d’autres jours
@@ -2375,9 +2377,9 @@ dish-one-day-remedy = refaire l’essai d’autres jours
 ## Energy and exergy
 
 section-efficiency = Énergie et exergie
-efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, sur le rayonnement solaire reçu par la surface de captation. Rendement exergétique : la même chose pour ce qui pourrait fournir du travail, si bien que l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
+efficiency-what = Rendement énergétique : chaleur absorbée par l’eau, sur le rayonnement solaire reçu par la surface de captation. Rendement exergétique : la même chose pour l’exergie, la part qui pourrait fournir du travail, où l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
 # { $range } in °C.
-efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés fiables, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
+efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés fiables, eau à { $range }, { $irradiance } W/m² en moyenne. La capacité thermique des récipients n’est pas comprise.
 efficiency-peak-at = Le pic est à { $difference } au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
 efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle.
 efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle. Il n’y a pas de pic parmi les intervalles.
@@ -2387,13 +2389,13 @@ efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole
 efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, c’est l’interprétation de ce projet.
-efficiency-plane = l’irradiance a été mesurée avec un capteur posé à plat : là où la surface de captation fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
+efficiency-plane = l’irradiance a été mesurée avec un capteur posé à plat : là où la surface de captation fait face au soleil, le rayonnement solaire est sous-estimé, et les rendements sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
 efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur de qualité
 efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas à 95 %
+efficiency-one-day = toutes les données sont d’un seul jour, les plages ne sont donc pas à 95 %
 efficiency-one-day-remedy = refaire l’essai d’autres jours
 
 ## Where no water heats
@@ -2421,21 +2423,22 @@ terminal-invented = { $title } (inventé)
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
 terminal-one-day = un seul jour : ± n’est pas à 95 %
+terminal-days-not-in-spread = dispersion entre jours hors du ± : pas à 95 %
 terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
 terminal-left-alone =
     { $all ->
-        [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
-       *[other] { $count } campagnes sur { $all } laissées telles quelles : rien de ce sur quoi reposent leurs rapports n’a changé ; --fresh les refait tous
+        [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
+       *[other] { $count } campagnes sur { $all } laissées telles quelles : rien de ce sur quoi reposent leurs rapports n’a changé ; --fresh les refait tous
     }
 # A note on a campaign; { $names }: long logs.
 terminal-kept-beside = { $names } n’est pas dans le PDF : remettez-le avec le rapport, ou faites le rapport avec --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
-    [one] un fichier de son dossier ressemble à un fichier de mesures, et aucune série ne le nomme : { $names }
-   *[other] { $count } fichiers de son dossier ressemblent à des fichiers de mesures, et aucune série ne les nomme : { $names }
+    [one] un fichier de son dossier ressemble à un fichier de mesures, et aucune série ne le nomme : { $names }
+   *[other] { $count } fichiers de son dossier ressemblent à des fichiers de mesures, et aucune série ne les nomme : { $names }
 }
 
 ## What check says of the other procedures
@@ -2452,7 +2455,7 @@ check-name = campagne
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
-check-so-far-balance = { $none } ; le bilan thermique donne { $power } à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme
+check-so-far-balance = { $none } ; le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme
 check-none-used = sans résultat : { $intervals ->
     [0] il n’y a aucun intervalle
     [one] le seul intervalle ne peut pas être retenu
@@ -2474,7 +2477,7 @@ check-date = date
 check-readings = relevés
 check-intervals = intervalles
 check-used = retenus
-check-aside = écartés pour
+check-aside = écartés
 check-kind = type
 check-from = de
 check-to = à
@@ -2492,13 +2495,13 @@ aside-reading-gap = trous
 aside-excluded-by-tester = exclus
 aside-not-cloudless = ciel
 # Headings.
-check-findings = Ce qui empêche la conformité, et comment y remédier
+check-findings = Écarts constatés et corrections
 check-notes = À indiquer avec le chiffre
 check-set-aside = Intervalles écartés, et ce qui aide
 check-notices = Remarques
 check-how-read = Lecture des fichiers de mesures
 check-shared = donne { $keys }
-check-shared-nothing = ne donne rien : des fichiers plus proches indiquent les mêmes clés
+check-shared-nothing = ne donne rien : des fichiers plus proches indiquent les mêmes clés
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
 check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus
@@ -2525,21 +2528,21 @@ check-no-figures = Aucun autre chiffre pour l’instant.
 box-grade-one-day = aucune : F1 est au-dessus de { $limit } K m²/W (IS 13429), mais d’un seul jour, et un autre peut être plus bas
 box-grade-not-flat = aucune : l’irradiance n’a pas été mesurée avec un capteur posé à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429)
 box-glass = Le vitrage est de { $area }, comme indiqué.
-box-glass-not-stated = La surface de captation, { $area }, est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
+box-glass-not-stated = La surface de captation, { $area }, est prise comme celle du vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cette série : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
-boiling-may-not = pas de durée jusqu’à l’ébullition : dans les limites d’erreur des chiffres, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
+boiling-may-not = pas de durée jusqu’à l’ébullition : dans l’incertitude des chiffres, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
 boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
-dish-runs-left-out = séries à l’eau sans montée de { $rise } au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
+dish-runs-left-out = séries à l’eau sans montée de { $rise } au soleil qui n’ait ni trou ni période exclue, non retenues : { $runs }
 dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
 dry-no-ambient-remedy = relever l’air au moins une fois sur deux
 dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } plus chaud
-dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’irradiance, sa plage n’a pas de borne
-efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans toutes les limites d’erreur des instruments : il n’est pas donné
+dry-no-end = la différence par W/m² n’est pas donnée : dans l’incertitude de l’irradiance, sa plage n’a pas de borne
+efficiency-peak-unsure = le pic n’est pas donné : il n’y en a pas sans l’un des jours, ou dans l’incertitude des instruments
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface de captation, ce qui ne se peut pas
 efficiency-too-much-remedy = vérifier la surface de captation, la charge et les unités
-tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée (pratique courante).
+tested-instruments-note-cooling = Incertitudes-types (k = 1) ; pour une classe, ses limites. Là où ni l’une ni l’autre n’est indiquée, la classe la plus prudente est supposée (pratique courante).
 
 ## Comparison: figures beside the rating
 
@@ -2603,8 +2606,8 @@ figure-unlike-no-budget = son ± n’est pas détaillé source par source
 beside-note = Chaque ± vaut pour 95 %, sauf là où il est écrit « { beside-one-day } ». Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : ils se distinguent.
-beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : ils se distinguent.
+beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : une différence réelle.
+beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : une différence réelle.
 beside-hotter-one-day = Le récipient à sec de { $second } est devenu plus chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de plus ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
 beside-cooler-one-day = Le récipient à sec de { $second } est devenu moins chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de moins ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
 beside-hotter-by-chance = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : ils diffèrent de { $difference } K m²/W ({ $interval }), { $share } %, mais parmi { $pairs } paires, l’une peut différer autant par hasard.
@@ -2621,8 +2624,8 @@ comparison-dry-caption = Température du récipient à sec en °C selon les minu
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Température du récipient à sec selon le temps, au plus { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 pour les différences
-beside-note-difference = L’incertitude d’une différence des autres chiffres comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. Le résultat a sa propre comparaison ; le gain et la perte aussi, là où les deux ont un résultat et un bilan thermique.
-beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², irradiance dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, irradiance à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
+beside-note-difference = L’incertitude d’une différence des autres chiffres comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. L’effet d’un jour sur les deux n’en est pas retiré, ce qui l’agrandit. Le résultat a sa propre comparaison ; le gain et la perte aussi, là où les deux ont un résultat et un bilan thermique.
+beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne indiquent des conditions semblables : ceux par W/m², irradiance dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, irradiance à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante. « Récipients non indiqués » : on ne sait pas s’ils étaient semblables.
 beside-note-pairs = « Distingués » : le p de la différence est inférieur à 0,05, corrigé par la méthode de Holm pour les paires où le chiffre est comparé, sur { $pairs } en tout ; il n’est pas corrigé du nombre de chiffres. Une différence de jours isolés n’est jamais dite distinguée.
 
 ## Slips that show
@@ -2634,49 +2637,49 @@ dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent l
 dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = mettre à l’ombre toute l’ouverture et la marmite pendant qu’elle refroidit, et noter le vent dans les deux
-box-plane-turned = les relevés du capteur à plat ont été ramenés face au soleil, une estimation ; F1 et F2 sont définis pour eux tels quels
+box-plane-turned = les relevés du capteur à plat ont été ramenés au plan face au soleil, une estimation ; F1 et F2 sont définis pour eux sans conversion
 box-plane-turned-remedy = faire une seconde campagne des mêmes fichiers de mesures sans estimate, avec plane = "horizontal"
 notice-long-run-other = { $log } : les relevés s’étendent sur { $days } jours, une série se fait en un seul jour ; vérifiez les dates, ou indiquez start et end
 finding-no-water = aucune série de cette campagne ne chauffe de l’eau, il n’y a donc pas de résultat à calculer
 finding-no-water-remedy = chauffer une charge d’eau pesée pour obtenir un résultat ; les autres chiffres valent par eux-mêmes
-instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
+instrument-assumed = non indiquée ; supposée, { $class } : { $basis }
 
 ## A test day while it runs, on the terminal
 
 # The first line: how it stands. It is read in the sun, so it is short.
 watch-waiting = En attente de la première ligne d’aujourd’hui
 watch-silent = Aucune ligne depuis { $time }
-watch-over = La fenêtre solaire est fermée : plus d’intervalle aujourd’hui
+watch-over = La fenêtre solaire du jour est fermée
 # { $kind }: what is tested, a message that begins with kind-.
-watch-other-run = Mesure en cours : { $kind }
+watch-other-run = Mesure en cours : { $kind }
 watch-begins = Un intervalle commence
-watch-no-run = Des lignes viennent, mais d’aucune série
+watch-no-run = Des lignes arrivent, mais d’aucune série
 # { $passed }, { $length }: minutes.
-watch-good = Bon jusqu’ici : { $passed } min sur { $length } de cet intervalle
+watch-good = Bon jusqu’ici : { $passed } min sur { $length } de cet intervalle
 # { $faults }: one of the next two or several, or a message that begins with reason-.
-watch-at-risk = Menacé : { $faults }
-watch-spoiled = Cet intervalle est perdu : { $faults }
+watch-at-risk = Menacé : { $faults }
+watch-spoiled = Cet intervalle est perdu : { $faults }
 # { $what }: what is limited, a message that begins with limit-; then numbers with their unit.
 watch-at-least = { $what } { $found }, au moins { $limit }
 watch-at-most = { $what } { $found }, au plus { $limit }
 # Behind check-next: what to do.
 watch-next-start = orienter, et mettre l’enregistreur en marche
-watch-next-logger = voir l’enregistreur : alimentation, câble, mémoire
+watch-next-logger = voir l’enregistreur : alimentation, câble, mémoire
 watch-next-tomorrow = arrêter pour aujourd’hui
 watch-next-aim = orienter maintenant
 watch-next-no-run = vérifier que l’eau chauffe, et voir start et end dans campaign.toml
 watch-next-keep = laisser tel quel
-watch-next-enough = c’est assez : vous pouvez arrêter après cet intervalle
-watch-next-cool-water = préparer de l’eau froide : l’intervalle suivant sera trop chaud
+watch-next-enough = c’est assez : vous pouvez arrêter après cet intervalle
+watch-next-cool-water = préparer de l’eau froide : l’intervalle suivant sera trop chaud
 # { $remedy }: a message that begins with helps-.
-watch-next-spoiled = { $remedy } ; l’intervalle suivant commence à { $clock }
+watch-next-spoiled = { $remedy } ; l’intervalle suivant commence à { $clock }
 # Labels, and what stands beside them.
 watch-vessel = récipient
 watch-above = { $difference } au-dessus de l’air (Td)
 watch-air = air { $air }
 watch-irradiance = { $irradiance } W/m²
 # { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
-watch-irradiance-turned = { $turned } W/m² face au soleil, ce qui compte (capteur posé à plat : { $irradiance })
+watch-irradiance-turned = { $turned } W/m² face au soleil, valeur retenue (capteur posé à plat : { $irradiance })
 watch-wind = vent { $wind }
 watch-spoils = le perdrait
 watch-spoils-irradiance = irradiance sous { $low } ou au-dessus de { $high } W/m²
@@ -2686,16 +2689,16 @@ watch-today = aujourd’hui
 # In place of today, where the newest row is of another day; what stands beside it.
 watch-last-day = dernier jour
 # { $gained }: the next one.
-watch-gained-on = { $date } : { $gained }
+watch-gained-on = { $date } : { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } sur { $all ->
-    [one] { $all } intervalle compte
-   *[other] { $all } intervalles comptent
+    [one] { $all } intervalle retenu
+   *[other] { $all } intervalles retenus
 }
-watch-missing = il manque encore : { $missing }
+watch-missing = il manque encore : { $missing }
 watch-missing-nothing = c’est assez
 watch-aim = réorienter
-watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué dans campaign.toml. Pratique courante, sans source publiée : un réflecteur peu profond toutes les 45 min environ, une parabole à foyer net toutes les 10 à 15
+watch-aim-not-stated = pas d’heure : acceptance_half_angle_deg n’est pas indiqué dans campaign.toml. Pratique courante, sans source publiée : un réflecteur peu profond toutes les 45 min environ, une parabole à foyer net toutes les 10 à 15
 watch-aim-always = en continu, par un moteur
 watch-aim-due = maintenant ({ $clock })
 watch-aim-done = plus aujourd’hui
@@ -2704,22 +2707,22 @@ watch-opens = s’ouvre à { $clock }, dans { $time }
 watch-closes = se ferme à { $clock }, dans { $time }
 watch-closed = fermée depuis { $clock }
 # { $said }: what check says; { $level }: one of those that begin with level-.
-watch-so-far = { $level } : { $said } (lignes jusqu’à { $clock })
-watch-so-far-no-row = { $level } : { $said }
+watch-so-far = { $level } : { $said } (lignes jusqu’à { $clock })
+watch-so-far-no-row = { $level } : { $said }
 watch-time = heure
-watch-time-text = { $now } ; dernière ligne { $row }
+watch-time-text = { $now } ; dernière ligne { $row }
 watch-seconds = { $seconds } s
 # From two days on.
 watch-days = { $days } jours
 # What is not as it should be. { $what }: an error, in English.
 watch-log-missing = { $log } n’est pas encore là
-watch-log-gone = { $log } n’est plus là ; ce qu’il contenait avant est montré
-watch-not-read = inutilisable pour l’instant : { $what }
-watch-campaign-not-read = le fichier de campagne est inutilisable pour l’instant, le dernier bon compte : { $what }
-watch-line-not-ended = { $log } : sa dernière ligne n’est pas finie, et ne compte pas encore
-watch-begun-anew = { $log } a été réécrit : seul compte ce qui s’y trouve maintenant
-watch-none-later = des lignes sont venues sans relevé postérieur à { $clock } : l’horloge de l’enregistreur a-t-elle été reculée ?
+watch-log-gone = { $log } n’est plus là ; ce qu’il contenait avant est montré
+watch-not-read = inutilisable pour l’instant : { $what }
+watch-campaign-not-read = le fichier de campagne est inutilisable pour l’instant, le dernier bon est pris : { $what }
+watch-line-not-ended = { $log } : sa dernière ligne est incomplète, et pas encore prise en compte
+watch-begun-anew = { $log } a été recommencé : seul son contenu actuel est pris en compte
+watch-none-later = des lignes sont venues sans relevé postérieur à { $clock } : l’horloge de l’enregistreur a-t-elle été reculée ?
 watch-clock-jumped = l’horloge des lignes a sauté de { $time }
 watch-clocks-apart = l’horloge des lignes et celle de cet ordinateur diffèrent de { $time }
-watch-caution = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants. Détournez le cuiseur du soleil avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.
-watch-caution-dry = Un récipient sec dépasse de loin 100 °C et brûle dès qu’on le touche. N’y versez jamais d’eau tant qu’il est chaud. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+watch-caution = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants. Détournez le cuiseur du soleil avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+watch-caution-dry = Un récipient sec dépasse de loin 100 °C et brûle dès qu’on le touche. N’y versez jamais d’eau tant qu’il est chaud. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains. Les règlements locaux et la pratique des professionnels habilités passent en premier.

@@ -31,7 +31,7 @@ month-12 = dezembro
 ## What is attached to a report, one line each
 
 attached-campaign = Arquivo da campanha: o que foi ensaiado, onde e com quê
-attached-shared = Chaves que várias campanhas partilham
+attached-shared = Chaves que várias campanhas compartilham
 attached-log = Registro, byte por byte, tal como foi lido
 attached-photo = Foto do fogão, tal como está no relatório
 attached-rating = Todos os resultados como dados, com a precisão completa
@@ -39,10 +39,10 @@ attached-intervals = Uma linha por intervalo, usados e descartados
 attached-comparison = Comparação como dados, com a precisão completa
 attached-pairs = Uma linha por par de campanhas
 attached-plan = Plano do dia como dados
-checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, compõe-no de novo a partir deles e diz se é o arquivo emitido.
-checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), compõe-no de novo a partir deles e diz se é o arquivo emitido.
-checkable-beside = { $said } Os registros de mais de { $limit } MB não estão dentro: são guardados junto dele, e a verificação precisa deles.
-checkable-not = Este PDF não contém dados, portanto ninguém pode verificá-lo só por ele. Ele traz impresso o SHA-256 de cada arquivo em que se baseia.
+checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, o compõe de novo a partir deles e diz se é o arquivo emitido.
+checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), o compõe de novo a partir deles e diz se é o arquivo emitido.
+checkable-beside = { $said } Os registros de mais de { $limit } MB não estão dentro: guarde-os junto com ele, pois a verificação precisa deles.
+checkable-not = Este PDF não contém dados, portanto não pode ser verificado por si só. Ele traz impresso o SHA-256 de cada arquivo de entrada.
 # On the web page.
 page-not-checkable = Esta página web não contém dados: só o PDF deste relatório pode ser verificado.
 
@@ -121,11 +121,11 @@ headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { 
 headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
 headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
 # { $power }: "55 ± 12 W (one day)".
-headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma (seção { $section }).
+headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
-headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (mín. { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] mais { $intervals } intervalo
@@ -150,7 +150,7 @@ page-no-rating = sem resultado
 headline-irradiance-estimated = irradiância estimada { $way }
 headline-horizontal = irradiância medida na horizontal, não de frente para o sol
 headline-plane-not-stated = plano do sensor de irradiância sem indicação
-headline-one-day = medido em um só dia, ou em dias dos quais nenhum pode ser omitido: o que outro dia daria não está no ±
+headline-one-day = ensaiado em um só dia, ou nenhum dia pode ser omitido do ajuste: a variação entre dias não está no ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 headline-interval = intervalo de 95 %: { $low } a { $high } W
@@ -211,7 +211,7 @@ figure-aside-most = principal motivo: { $reason } ({ $count })
 figure-band-dark = escuro: dispersão e dias
 figure-band-light = claro: com os instrumentos (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = escuro: dispersão do único dia
+figure-band-dark-one-day = escuro: dispersão, sem os dias
 figure-band-light-one-day = claro: com os instrumentos; não é 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
@@ -229,7 +229,7 @@ conditions-title = Condições: permitido (sombreado), observado nos intervalos 
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiância
 brief-irradiance-change = Variação da irradiância no intervalo
-brief-wind = Vento médio, e rajadas longas
+brief-wind = Vento médio e vento mantido
 brief-ambient = Temperatura ambiente média
 brief-water-above = Água acima do ambiente, início e fim
 brief-water-below = Água abaixo da ebulição, início e fim
@@ -257,13 +257,13 @@ finding-too-few-days-remedy = ensaio em { missing-days }
 finding-no-rating = não se pode ajustar uma reta: são necessários três intervalos usados com irradiância, com diferenças de temperatura distintas
 finding-no-rating-remedy = mais intervalos que possam ser usados, do ambiente até perto da ebulição
 # { $shortest }, { $longest }: "9", "11".
-finding-no-rating-remedy-intervals = ler a água a cada { $shortest } a { $longest } minutos, ou a cada um, dois ou cinco, até perto da fervura
+finding-no-rating-remedy-intervals = leia a água a cada { $shortest } a { $longest } minutos, ou a cada um, dois ou cinco, até perto da fervura
 finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
 finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a norma pede apenas uma nota; este relatório não declara a conformidade
 finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da campanha de { $least }
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
 # De uma reta a que os seus pontos se ajustam bem.
-finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não porque os pontos sejam dispersos, e o ± diz quão seguro é o número; uma faixa mais larga de temperatura da água eleva R²
+finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não por causa da dispersão; julgue o número pelo seu ±; uma faixa mais larga de temperatura da água eleva R²
 finding-line-not-falling = a potência não diminui quando a água aquece, embora água mais quente perca mais calor
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
 finding-no-useful-heat = a reta indica { $power } W a { $difference }: ali a água perde calor
@@ -278,7 +278,7 @@ finding-load-off-remedy = pese { $load } de água por m² de área de captação
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = o vento não foi medido em { $runs }
 finding-wind-not-measured-remedy = meça o vento ao lado do fogão, à altura dele
-finding-wind-estimated = o vento é uma estimativa a olho em { $runs }, com a exatidão de um grau da escala de Beaufort
+finding-wind-estimated = o vento foi estimado a olho em { $runs }, com a exatidão de um grau da escala de Beaufort
 finding-irradiance-estimated = a irradiância não foi medida junto ao fogão no plano normal à radiação direta, mas estimada { $way }
 finding-irradiance-estimated-remedy = meça a irradiância ao lado do fogão, com um sensor virado para o sol
 finding-irradiance-missing = a irradiância não foi medida em { $runs }, cujos intervalos não podem ser normalizados e não estão na reta
@@ -291,7 +291,7 @@ finding-irradiance-plane-not-stated = o plano do sensor de irradiância não est
 finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
 finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a energia solar interceptada; no primeiro, recebeu { $power } W de { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além do que a estimativa da irradiância pode errar (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
+finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além da incerteza da irradiância estimada (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
 finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol
@@ -316,7 +316,7 @@ section-tested = O que foi ensaiado
 page-instruments = Instrumentos
 page-instruments-quantity = grandeza
 page-instruments-instrument = instrumento
-page-instruments-uncertainty = incerteza-padrão
+page-instruments-uncertainty = incerteza
 
 ## Conditions
 
@@ -471,7 +471,7 @@ regression-residual = resíduos
 regression-residual-text = desvio-padrão { $deviation } W
 regression-points = pontos
 regression-points-text = { counted-intervals } em { counted-days }, { counted-freedom }
-residuals-caption = Resíduos dos intervalos usados, por dia: em função da diferença de temperatura, da hora, e do que se espera de uma distribuição normal. Tracejado: o dobro do seu desvio-padrão; à direita, a própria distribuição normal.
+residuals-caption = Resíduos dos intervalos usados, por dia: em função da diferença de temperatura, da hora e dos quantis de uma distribuição normal. Tracejado: o dobro do seu desvio-padrão; à direita, a própria distribuição normal.
 # Read out to those who do not see the figure.
 residuals-alt = Resíduos em relação à reta, em watts, em função da diferença de temperatura, em kelvins, e da hora local do relógio, com uma marca para cada dia; desvio-padrão { $deviation } watts; { $outside ->
     [one] { $outside } de { $points } pontos está mais longe da reta do que duas vezes esse valor.
@@ -481,7 +481,7 @@ page-scatter = Efeitos dos dias, autocorrelação, pontos influentes
 page-uncertainty = Incerteza de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fonte
-page-uncertainty-of-source = sua incerteza-padrão
+page-uncertainty-of-source = base
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
@@ -507,20 +507,21 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = não se dá: a perda pode ser nula
 acceptance = semiângulo de aceitação
 acceptance-text = { $value }° (de { $lower }° a { $upper }°, 95 %)
-acceptance-none = não se percebe
-acceptance-rests-on = O semiângulo de aceitação é quanto o sol pode afastar-se do eixo antes que se perca um décimo do ganho. Resulta de como a potência cai entre duas orientações, segundo as notas do registro: { $stretches } trechos, com o sol até { $angle }° fora do eixo. O intervalo inclui a dispersão dos trechos, as formas que a queda pode ter e quão bem se conhecem as horas das notas. Prática comum, sem fonte publicada.
-acceptance-few = O semiângulo de aceitação não é procurado: contam { $teeth } trechos de uma orientação anotada à seguinte, e são precisos { $least }, cada um com { $readings } leituras da água ou mais e { $angle }° que o sol se mova nele.
-acceptance-few-remedy = Anote cada orientação no registro, leia a água a cada cinco minutos ou mais vezes e deixe o sol mover-se alguns graus antes de orientar de novo.
-acceptance-not-shown = O semiângulo de aceitação não se percebe: em { $teeth } trechos entre orientações, com o sol até { $angle }° fora do eixo, o ganho não cai mais do que a dispersão explica.
-acceptance-not-shown-remedy = Deixe o fogão sem mover durante uma hora, duas vezes ou mais, com a água a temperatura estável e céu limpo: nesse tempo o sol move-se cerca de 15°. Fique ao lado: o foco afasta-se da panela e pode queimar ou ofuscar quem atingir, e incendiar o que atingir.
+acceptance-none = não demonstrado
+acceptance-rests-on = O semiângulo de aceitação é quanto o sol pode se afastar do eixo antes que se perca um décimo do ganho. É estimado pela queda da potência entre as orientações anotadas no registro: { $stretches } trechos, com o sol até { $angle }° fora do eixo. A sua faixa inclui a dispersão, as formas possíveis da queda e a precisão das horas anotadas (prática comum).
+acceptance-few = Sem semiângulo de aceitação: servem { $teeth } trechos entre orientações anotadas, e são necessários { $least }, cada um com pelo menos { $readings } leituras da água e { $angle }° de movimento do sol.
+acceptance-few-remedy = Anote cada orientação no registro, leia a água a cada cinco minutos ou com mais frequência e deixe o sol se mover alguns graus antes de orientar de novo.
+acceptance-not-shown = Nenhum semiângulo de aceitação é demonstrado: em { $teeth } trechos entre orientações, com o sol até { $angle }° fora do eixo, o ganho não cai mais do que a dispersão explica.
+acceptance-not-shown-remedy = Deixe o fogão sem mover durante uma hora, duas vezes ou mais, com a água a temperatura estável e céu limpo: nesse tempo o sol se move cerca de 15°. Fique ao lado: o foco se afasta da panela e pode queimar ou ofuscar quem atingir, e incendiar o que atingir.
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Baseia-se em { counted-intervals } em { counted-days } com leituras confiáveis, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
-balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
+balance-rests-on-steps = Baseia-se em { $steps } passos entre leituras da água, em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
+balance-counts-vessels = Aqui o ganho, a perda e a potência incluem a capacidade térmica dos recipientes, { $heat } J/K: { $basis }. O resultado e a seção sobre o cozimento são só da água.
 balance-scaling-adds = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² tira { $power } W de Ps(50).
-balance-caption = A banda é a do balanço de incerteza; onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
-balance-caption-one-day = A banda é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption = A banda é a do balanço de incerteza; onde Monte Carlo vai mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = A banda é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde Monte Carlo vai mais longe, a tabela dá o extremo mais afastado.
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
@@ -534,7 +535,7 @@ balance-key-line = g − u·Td/G, banda de 95 % com instrumentos
 balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
 balance-none-irradiance = Não se pode ajustar ganho e perda: a irradiância não foi medida.
 balance-none-few = Não se pode ajustar ganho e perda: são necessários pelo menos três intervalos com leituras confiáveis; encontrados: { $intervals }.
-balance-none-alike = Não se pode distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
+balance-none-alike = Não se pode separar ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
 balance-source = Mínimos quadrados ordinários de P em função de G e Td sem termo constante, todos os intervalos com o mesmo peso. Segundo Funk e Larson 1998 (Solar Energy 62, 63–68); não é um ensaio segundo a ISO 9806. Razão optotérmica: Lahkar, Bhamu e Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -565,7 +566,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, dividida pela irradiância; ± para 95 %, um termômetro de forno dentro de ± 10 K onde nenhuma incerteza é indicada. Relaciona a perda de calor com a luz solar e não é uma potência de cozimento. Mullick, Kandpal e Saxena 1987 usam essa razão para fogões de caixa; para outros fogões, só compara entre semelhantes. Um recipiente vazio pode ficar incandescente, rachar ou perder o revestimento: nunca o deixe sozinho.
+stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, dividida pela irradiância; ± para 95 %, um termômetro de forno dentro de ± 10 K onde nenhuma incerteza é indicada. Relaciona a perda de calor com a energia solar e não é uma potência de cozimento. Mullick, Kandpal e Saxena 1987 usam essa razão para fogões de caixa; para outros fogões, só compara entre semelhantes. Um recipiente vazio pode ficar incandescente, rachar ou perder o revestimento: nunca o deixe sozinho.
 page-assumed = Suposições
 
 ## Cautions
@@ -782,7 +783,7 @@ uncertainty-percent = { $percent } % da leitura
 # As in English
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Incertezas-padrão (k = 1), como indicadas pelo operador; a seção { $section } diz o que se supõe onde nenhuma é indicada. A norma pede o sensor da água no centro, 10 mm acima do fundo do recipiente, o vento medido ao lado do fogão e à altura dele, e a carga distribuída por igual entre os recipientes; nada disso foi verificado.
+tested-instruments-note = Incertezas-padrão (k = 1), como indicadas pelo operador; “pela sua classe”: limites da classe; a seção { $section } diz o que se supõe onde nenhuma das duas é indicada. A norma pede o sensor da água no centro, 10 mm acima do fundo do recipiente, o vento medido ao lado do fogão e à altura dele, e a carga distribuída por igual entre os recipientes; nada disso foi verificado.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -814,8 +815,8 @@ budget-per-kelvin = W por K
 # As in English
 budget-percent = { $share } %
 budget-tiny = outras, cada uma abaixo de { $share } %
-budget-offset-of = { $known }; disso, o erro constante
-budget-scale = { $percent } % da distância a { $about }, a outra parte da mesma incerteza
+budget-offset-of = { $known } (parte constante)
+budget-scale = { $percent } % da distância a { $about } (parte de escala)
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, conforme indicado
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -865,36 +866,36 @@ budget-note-sources = O que o operador não indicou vem de: { $sources }. Limite
 budget-note-assumed = Para { $quantities }, o arquivo da campanha não indica incerteza nem classe, e supõe-se a classe mais cautelosa. Indicar o que foi usado muito provavelmente reduzirá a incerteza.
 budget-note-resolution = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela.
 budget-note-resolution-most = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela. Intervalos vizinhos têm uma leitura em comum, por isso a maior parte se anula ao longo de uma série; o resto é a maior parte do que dispersão e dias dão ao resultado, e um termômetro mais fino o reduziria.
-budget-note-resolution-beyond = A resolução do termômetro daria por si só uma dispersão de { $step } W por intervalo, e a hora da leitura { $moment } W: juntas, mais que os { $scatter } W observados. O termômetro foi, portanto, lido em passos mais finos que os indicados ou supostos, ou o seu arredondamento foi por acaso regular. Indicar o passo em que foi lido (resolution_k) pode reduzir a incerteza.
+budget-note-resolution-beyond = A resolução do termômetro daria por si só uma dispersão de { $step } W por intervalo, e a hora da leitura { $moment } W: juntas, mais que os { $scatter } W observados. O termômetro foi, portanto, lido em passos mais finos que os indicados ou supostos, ou os seus erros de arredondamento se anularam por acaso. Indicar o passo em que foi lido (resolution_k) pode reduzir a incerteza.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que em algumas simulações cai a zero ou menos. O intervalo, então, não passa de um palpite.
+drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que em algumas simulações cai a zero ou menos. O intervalo, então, é pouco mais que um palpite.
 drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
 drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
-drawn-because-divided = Motivo: a potência é dividida por uma irradiância cuja incerteza-padrão é de { $percent } %, por isso um erro para um lado muda o resultado mais que o mesmo erro para o outro.
-drawn-because-curved = Motivo: erros que não são da irradiância não agem de forma proporcional.
-drawn-because-limits = Motivo: os erros dos quais só se conhecem os limites não têm caudas, e o balanço supõe que as têm.
-drawn-because-few = Motivo: com { $freedom ->
+drawn-because-divided = Causa principal: a potência é dividida por uma irradiância cuja incerteza-padrão é de { $percent } %, por isso um erro para um lado muda o resultado mais que o mesmo erro para o outro.
+drawn-because-curved = Causa principal: erros que não são da irradiância não agem de forma proporcional.
+drawn-because-limits = Causa principal: os erros dos quais só se conhecem os limites não têm caudas, e o balanço supõe que as têm.
+drawn-because-few = Causa principal: com { $freedom ->
     [one] { $freedom } grau
    *[other] { $freedom } graus
 } de liberdade, o t de Student e uma distribuição normal não se combinam exatamente como uma raiz de quadrados.
-drawn-because-unsettled = Motivo: as próprias simulações; com { $freedom ->
+drawn-because-unsettled = Causa principal: as próprias simulações; com { $freedom ->
     [one] { $freedom } grau
    *[other] { $freedom } graus
 } de liberdade, os seus extremos se estabilizam devagar.
 drawn-interval = O intervalo é, portanto, de { $from } a { $to } W.
-drawn-settled-to = Os extremos das simulações são conhecidos a ± { $within } W.
+drawn-settled-to = Os extremos do intervalo de Monte Carlo são conhecidos a ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Mais ensaios não podem reduzir o ± abaixo de { $least } W, que vêm dos instrumentos.
-outlook-reached = Os ± { $target } W pretendidos foram alcançados.
+outlook-at-best = Mais ensaios com estes instrumentos não podem reduzir o ± abaixo de { $least } W.
+outlook-reached = O objetivo de ± { $target } W foi alcançado.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora.
-outlook-more-one-day = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora e que os dias não diferem.
+outlook-more = O objetivo de ± { $target } W exige { $more }, supondo a dispersão vista até agora.
+outlook-more-one-day = O objetivo de ± { $target } W exige { $more }, supondo a dispersão vista até agora e que os dias não diferem.
 outlook-intervals = { $intervals ->
         [one] mais { $intervals } intervalo usado
        *[other] mais { $intervals } intervalos usados
@@ -907,7 +908,7 @@ outlook-intervals-and-days = { $intervals ->
        *[other] mais { $days } dias
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = Os ± { $target } W pretendidos não podem ser alcançados com mais intervalos: só os instrumentos deixam ± { $least } W. { $heaviest }
+outlook-out-of-reach = O objetivo de ± { $target } W não pode ser alcançado com mais intervalos: só os instrumentos deixam ± { $least } W. { $heaviest }
 heaviest-irradiance = A irradiância é o que mais pesa.
 heaviest-clear-sky = A irradiância, estimada, é o que mais pesa.
 heaviest-conversion = A irradiância, convertida para o plano virado para o sol, é o que mais pesa.
@@ -919,8 +920,8 @@ heaviest-ambient-scale = A escala do termômetro do ambiente é o que mais pesa.
 heaviest-water-mass = A massa de água é o que mais pesa.
 heaviest-specific-heat = O calor específico da água é o que mais pesa.
 heaviest-clock-rate = O tempo é o que mais pesa.
-outlook-too-far = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora.
-outlook-too-far-one-day = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora e que os dias não diferem.
+outlook-too-far = O objetivo de ± { $target } W exigiria mais intervalos do que alguém mede, supondo a dispersão vista até agora.
+outlook-too-far-one-day = O objetivo de ± { $target } W exigiria mais intervalos do que alguém mede, supondo a dispersão vista até agora e que os dias não diferem.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -940,7 +941,7 @@ limits-most-other = A maior parte do ± vem do calor específico da água e do r
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso isso não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
+days-one = Todos os intervalos usados são de um só dia: não se sabe quanto os dias diferem, e isso não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
 days-too-few-intervals = Há intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
 days-no-scatter = Os intervalos estão nas retas dos seus dias sem nenhuma dispersão, por isso os dias não podem ser testados.
 # As in English
@@ -957,11 +958,11 @@ days-count-two = Contam como observações independentes os { $days } dias, não
     [one] { $freedom } grau
    *[other] { $freedom } graus
 } de liberdade. Dois dias dizem pouco sobre quanto os dias diferem, por isso o intervalo é largo.
-days-agree = Omitir cada um dos { $days } dias, um de cada vez, dá um intervalo mais estreito que a dispersão dos intervalos, por isso vale essa dispersão.
-days-cannot-be-left-out = Nenhum dia pode ser omitido, pois os demais não dão uma reta: a incerteza baseia-se nos intervalos, e o que outro dia daria não está nela.
+days-agree = Omitir cada um dos { $days } dias, um de cada vez, dá um intervalo mais estreito que a dispersão dos intervalos, por isso se usa essa dispersão.
+days-cannot-be-left-out = Nenhum dia pode ser omitido, pois os demais não dão uma reta: a incerteza se baseia nos intervalos, e a variação entre dias não está nela.
 neighbours-drift = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: intervalos vizinhos erram para o mesmo lado (autocorrelação positiva), como quando a orientação ou o céu muda aos poucos.
 neighbours-share = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: intervalos vizinhos têm em comum uma leitura da água, por isso os seus erros se alternam.
-neighbours-by-turns = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: os erros de intervalos vizinhos se alternam mais do que explica a leitura da água que têm em comum; reorientar o fogão a cada dois intervalos produz esse efeito.
+neighbours-by-turns = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: os erros de intervalos vizinhos se alternam mais do que explica a leitura da água que têm em comum, como quando o fogão é reorientado a cada dois intervalos.
 neighbours-not-shown = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: nenhuma autocorrelação demonstrada.
 influential = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }.
 influential-more = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }; mais { $more }.
@@ -977,7 +978,7 @@ deviation-guard = Regra de decisão própria: a incerteza conta contra cada limi
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to } excluído pelo operador: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo operador: nenhum motivo indicado.
-deviation-findings = Veja também as deficiências no início deste relatório.
+deviation-findings = Veja também as deficiências ou notas no início deste relatório.
 deviation-interval = Duração do intervalo: aceitam-se { $shortest } a { $longest } s, com a potência calculada sobre o tempo real; a norma pede { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = programa
@@ -988,8 +989,8 @@ made-solar-time-text = NREL/TP-560-34302, a partir da hora e da longitude
 made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
 made-decision = regra de decisão
-made-decision-text = cada limite é comparado com o valor observado, sem margem para a sua incerteza, e é cumprido também quando atingido exatamente: a aceitação simples do JCGM 106:2012
-made-decision-guarded = cada limite é comparado com o valor observado com a sua incerteza expandida (k = { $factor }), e é cumprido onde toda essa faixa está dentro: irradiância ± { $irradiance } %, água ± { $water }, ar ± { $ambient }, uma hora ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de captação, contagens e R² sem ela: a aceitação com banda de guarda do JCGM 106:2012, 8.3, e da ILAC-G8
+made-decision-text = cada valor observado é comparado com o seu limite, sem margem para a sua incerteza; o que iguala o limite o cumpre: aceitação simples, JCGM 106:2012
+made-decision-guarded = cada valor observado é comparado com o seu limite junto com a sua incerteza expandida (k = { $factor }), e o cumpre onde toda essa faixa está dentro: irradiância ± { $irradiance } %, água ± { $water }, ar ± { $ambient }, uma hora ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de captação, contagens e R² sem ela: aceitação com banda de guarda, JCGM 106:2012, 8.3, e ILAC-G8
 made-decision-wind = vento ± { $wind }
 made-decision-no-wind = vento sem ela, pois a sua incerteza não está indicada
 made-irradiance = irradiância
@@ -1000,9 +1001,9 @@ made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } com
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum); plano normal à radiação direta segundo Liu e Jordan 1963
 unchecked-memory = Citado de memória, sem o texto à mão: { $works }. Os cálculos são testados com exemplos publicados e recálculo independente; estes valores não são. Verifique aqueles de que dependa uma decisão.
 unchecked-common = “Prática comum” significa que não se conhece fonte publicada.
-memory-s580 = ASAE S580.1 (os seus limites, aqui em palavras nossas, e onde ela pede os sensores)
-memory-decision = JCGM 106:2012 (a regra de decisão)
-memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (a regra de decisão)
+memory-s580 = ASAE S580.1 (os seus limites, parafraseados, e as posições que pede para os sensores)
+memory-decision = JCGM 106:2012 (regra de decisão)
+memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (regra de decisão)
 memory-iec-60751 = IEC 60751 (tolerância de termômetros de resistência)
 memory-clear-sky = Reno, Hansen e Stein 2012 (os 5 % de um modelo de céu limpo)
 memory-conversion = Gueymard e Ruiz-Arias 2016 (a dispersão da radiação direta)
@@ -1012,14 +1013,15 @@ memory-box = Mullick, Kandpal e Saxena 1987 e IS 13429 (figuras de mérito)
 memory-dish = Mullick, Kandpal e Kumar 1991 (parâmetros de um fogão parabólico)
 memory-efficiency = Kumar, Vishwanath e Gupta 2012 (exergia máxima; viu-se o resumo)
 memory-food = Chen 1985 e o ASHRAE Handbook, Refrigeration (calores específicos dos alimentos)
+memory-groups = Piepho 2004 (grupos por letras)
 memory-cautions = ISO 13732-1:2006 (queimaduras); Ciochetti e Metcalf 1984 (pasteurização)
 report-end = Fim do relatório { $number }
 # { $minutes }: "20".
 balance-readings-far-apart = as leituras distam na maioria { $minutes } minutos, e nenhum intervalo da norma cabe entre elas: o ganho e a perda se apoiam nos passos de uma leitura à seguinte, e são indicativos
 balance-readings-far-apart-remedy = leia a água a cada 9 a 11 minutos
-balance-one-day = tudo foi medido em um só dia, ou em dias dos quais nenhum pode ser omitido, por isso as faixas do ganho e da perda não são faixas de 95 %
+balance-one-day = todos os dados são de um só dia, ou nenhum dia pode ser omitido do ajuste, por isso as faixas do ganho e da perda não são de 95 %
 balance-one-day-remedy = ensaie em outros dias
-balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda se distinguem só pela temperatura da água, e o que se diz de outra irradiância baseia-se no modelo
+balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda se separam só pela temperatura da água, e os valores com outra irradiância se baseiam no modelo
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
@@ -1062,7 +1064,7 @@ cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
 cooking-assumed-load = Toda carga recebe a potência da carga ensaiada; cargas muito menores ou maiores recebem menos ou mais. O calor armazenado pela panela não é contado. Além das temperaturas dos intervalos usados, a reta é prolongada.
 cooking-assumed-edges = As faixas seguem a banda de 95 % da potência, com os instrumentos, e valem para a média de muitos aquecimentos, não para um só.
 cooking-assumed-edges-one-day = As faixas seguem a banda da potência, com os instrumentos; ela é de um só dia e não é de 95 %, por isso em outro dia os tempos podem ficar fora dela.
-cooking-no-months = Não se dão meses: a irradiância foi medida no plano horizontal, e em um dia de céu limpo o fogão recebe a do plano de frente para o sol.
+cooking-no-months = Sem estimativa mensal: a irradiância foi medida no plano horizontal, e o modelo de céu limpo é para o plano de frente para o sol.
 cooking-assumed-water = Água não é alimento: os alimentos aquecem mais devagar, e levantar a tampa custa muitos minutos.
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
@@ -1121,7 +1123,7 @@ caution-sources = Fontes. Queimaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, z
 #
 # { $log } and { $weather } are names of files, { $column } is the header of a column.
 
-notice-rows-sorted = { $log }: as linhas não estavam por ordem de tempo e foram ordenadas
+notice-rows-sorted = { $log }: as linhas não estavam em ordem de tempo e foram ordenadas
 notice-repeated-times = { $log }: { $rows ->
         [one] { $rows } linha com a hora de uma linha anterior foi omitida
        *[other] { $rows } linhas com a hora de uma linha anterior foram omitidas
@@ -1139,7 +1141,7 @@ notice-unit-assumed = “{ $header }” em { $unit }
 notice-beyond-calibration = { $log }: { $readings ->
         [one] { $readings } leitura
        *[other] { $readings } leituras
-    } na coluna “{ $column }” além dos pontos da sua calibração, pela reta mais próxima
+    } na coluna “{ $column }” fora dos pontos da sua calibração, extrapoladas pela reta mais próxima
 notice-quantity-in-both = { $quantity } está em { $log } e em { $weather }; vale a medida ao lado do fogão
 notice-weather-in-part = { $weather } só cobre uma parte de { $log }; verifique os relógios dos dois (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
@@ -1199,7 +1201,7 @@ danger-expected-never = não se espera que a carga ensaiada chegue a { $hot }
 danger-expected = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou que não chegue lá)
 # What the line says, within the sentences above.
-notice-above-film = à temperatura ambiente, a reta dá { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de captação, a massa de água e a irradiância
+notice-above-film = à temperatura ambiente, a reta dá { $share } % da energia solar interceptada, mais do que uma película refletora devolve (86 %; prática comum); verifique a área de captação, a massa de água e a irradiância
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }
@@ -1227,8 +1229,8 @@ notice-odd-run = { $log }: os seus intervalos recebem { $share } % da potência 
 notice-stuck-sensor = { $log }: { $quantity } é { $value } { $unit } em cada uma das { $readings } leituras durante { $time }, enquanto outras grandezas mudam; verifique se o sensor estava ligado e se essa é a sua coluna; deixe vazias as células onde nada foi medido
 notice-water-air-exchanged = { $log }: o ar sobe { $air } K e a água { $water } K; se as colunas estão trocadas, indique cada uma com water_temperature e ambient_temperature em [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
-notice-load-pounds = { $runs }: { $water } de água sobre { $area } são { $load }; se o número fosse em libras, seriam { $meant }, e se esperam { $expected }: se for, converta-o (1 lb são 0.4536 kg)
-notice-load-square-feet = { $runs }: { $water } de água sobre { $area } são { $load }; se a área estivesse em pés quadrados, ou os seus comprimentos em pés, seriam { $meant }, e se esperam { $expected }: se for assim, converta-a (1 ft² são 0.0929 m², 1 ft são 0.3048 m)
+notice-load-pounds = { $runs }: { $water } de água sobre { $area } são { $load }; se o número fosse em libras, seriam { $meant }, e se esperam { $expected }: se for, converta-o (1 lb são 0,4536 kg)
+notice-load-square-feet = { $runs }: { $water } de água sobre { $area } são { $load }; se a área estivesse em pés quadrados, ou os seus comprimentos em pés, seriam { $meant }, e se esperam { $expected }: se for assim, converta-a (1 ft² são 0,0929 m², 1 ft são 0,3048 m)
 notice-load-kilograms = { $runs }: { $water } de água sobre { $area } são { $load }; se quilogramas foram convertidos como se fossem libras, seriam { $meant }, e se esperam { $expected }: se for assim, escreva os quilogramas como foram pesados
 notice-load-square-metres = { $runs }: { $water } de água sobre { $area } são { $load }; se metros quadrados foram convertidos como se fossem pés quadrados, seriam { $meant }, e se esperam { $expected }: se for assim, escreva os metros quadrados como foram medidos
 
@@ -1367,7 +1369,7 @@ figure-rating = { $power } W a { $at }
 figure-difference-short = diferença de temperatura Td, { $unit }
 figure-start = hora local no início
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
-figure-expected = esperado, desvios-padrão
+figure-expected = quantil normal padrão
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps menos a reta, W
 figure-band = reta com a sua banda, W
@@ -1428,7 +1430,7 @@ index-some-invented = Parte dos dados é inventada, para demonstração
 index-statement = Cada resultado refere-se apenas ao fogão tal como foi ensaiado.
 index-no-rating = Nenhuma destas campanhas tem resultado.
 # "compare" is a command.
-index-order = A ordem é a dos números e não diz qual fogão é melhor: as campanhas podem diferir em lugar, tempo atmosférico, carga e instrumentos. Se a diferença entre duas delas é real, o comando “simmerline compare” calcula.
+index-order = A ordem é a dos números e não diz qual fogão é melhor: as campanhas podem diferir em lugar, tempo atmosférico, carga e instrumentos. O comando “simmerline compare” mostra se a diferença entre duas delas é real.
 page-index-reports = Relatórios e dados
 index-web-page = relatório
 index-pdf = relatório em PDF
@@ -1594,7 +1596,7 @@ status-excluded = trecho excluído pelo operador
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiada com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e um resultado escala as perdas com o sol: sozinha, essa diferença não distingue os fogões.
+verdict-suns = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiada com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e um resultado escala as perdas com o sol: por si sós, os resultados não mostram se os fogões diferem.
 # In place of all that follows up to verdict-untold, where the plane of irradiance differs.
 verdict-planes = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas a irradiância de uma campanha está em outro plano que a da outra, por isso não se pode dizer se os fogões diferem.
 # The sentence that follows is of that.
@@ -1606,8 +1608,8 @@ verdict-shown-less = { $second } fornece { $difference } W a menos que { $first 
 # { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), { $share } %: uma diferença real.
 verdict-shown-less-share = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), { $share } %: uma diferença real.
-verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
-verdict-one-day-less = { $second } forneceu { $difference } W a menos que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
+verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiada, mas não em vários dias cada uma, de modo que os dias, por si só, podem explicar a diferença: ensaie as duas de novo em outros dias.
+verdict-one-day-less = { $second } forneceu { $difference } W a menos que { $first } ({ $interval } W) quando ensaiada, mas não em vários dias cada uma, de modo que os dias, por si só, podem explicar a diferença: ensaie as duas de novo em outros dias.
 # { $second } less { $first } is told from the second's side.
 verdict-by-chance-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), mas entre { $pairs ->
         [one] { $pairs } par
@@ -1621,14 +1623,14 @@ verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $fi
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
-needed-other-days = Ensaie os dois de novo em outros dias.
+needed-other-days = Ensaie as duas de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Para distinguir “{ $first }” de “{ $second }”:
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
        *[other] mais { $days } dias
-    } como os ensaiados, de cada um, muito provavelmente se veria uma diferença de { $sought } W.
+    } como os ensaiados, de cada uma, muito provavelmente se veria uma diferença de { $sought } W.
 needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
 
 ## Comparison: what a difference comes from
@@ -1640,8 +1642,8 @@ cause-untold-planes = Não se pode dizer de onde vem uma diferença, pois ganhos
 # The next six are followed by cause-numbers.
 cause-no-difference = Como nenhuma diferença é demonstrada, nenhuma causa é nomeada.
 cause-not-shown = Não fica demonstrado de onde vem a diferença.
-cause-more-gain = { $second } capta mais luz solar que { $first }, como após uma mudança na óptica.
-cause-less-gain = { $second } capta menos luz solar que { $first }, como após uma mudança na óptica.
+cause-more-gain = { $second } capta mais energia solar que { $first }, como após uma mudança na óptica.
+cause-less-gain = { $second } capta menos energia solar que { $first }, como após uma mudança na óptica.
 cause-more-loss = { $second } perde mais calor por kelvin que { $first }, como com pior isolamento, mais vento ou sem tampa.
 cause-less-loss = { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento, menos vento ou com tampa.
 # Differences with their signs, and 95 % intervals.
@@ -1667,7 +1669,7 @@ matrix-note-common = A irradiância média difere em mais de { $percent } %: a d
 matrix-note-untold = –: não se pode dizer: a irradiância média diferiu, e não há balanço térmico das duas campanhas.
 matrix-note-untold-planes = –: não se pode dizer: a irradiância de uma está em outro plano que a da outra.
 matrix-note-untold-either = –: não se pode dizer: a irradiância de uma está em outro plano que a da outra, ou a sua média diferiu e não há balanço térmico das duas campanhas.
-matrix-note-cause = Ganho, perda: de onde vem a diferença, até onde os balanços térmicos o mostram: luz solar captada, calor perdido.
+matrix-note-cause = Ganho, perda: de onde vem a diferença, até onde os balanços térmicos o mostram: energia solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
@@ -1708,7 +1710,7 @@ caveat-not-valid-text = { $campaigns }: a água ganhou mais calor que a energia 
 caveat-no-rating = Sem resultado
 caveat-no-rating-text = { $campaigns }: só se podem comparar os outros números.
 caveat-indicative = Apenas indicativo
-caveat-indicative-text = { $campaigns }. Uma diferença de tal campanha não vale mais que o resultado dela.
+caveat-indicative-text = { $campaigns }. Uma diferença de tal campanha não é mais confiável que o resultado dela.
 caveat-few-days = Poucos dias
 caveat-few-days-text = { $campaigns }: intervalos usados de um ou dois dias, por isso mal se sabe quanto os dias diferem.
 caveat-limits = Limites
@@ -1722,7 +1724,7 @@ caveat-irradiance = Irradiância
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
 caveat-irradiance-text = Não medida do mesmo modo: { $ways }.
 # Follows it.
-caveat-irradiance-uncovered = Nenhuma incerteza cobre aqui que um sensor tenha ficado na horizontal ou que o seu plano não esteja indicado.
+caveat-irradiance-uncovered = As incertezas não cobrem aqui um sensor na horizontal ou um plano não indicado.
 caveat-irradiance-same = De todas as campanhas: { $ways }.
 # { $way }: one of the next four.
 # As in English
@@ -1742,9 +1744,9 @@ caveat-testers = Operadores
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensores
-caveat-sensors-none = Não há duas campanhas que indiquem o mesmo sensor de irradiância pelo id: nada do erro dos sensores de irradiância se anula em uma diferença.
+caveat-sensors-none = Não há duas campanhas que deem um mesmo id ao sensor de irradiância: nenhum erro dos sensores de irradiância se anula em uma diferença.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = O mesmo sensor de irradiância, pelo id: { $groups }. Em todas as outras diferenças, nada do erro dos sensores de irradiância se anula.
+caveat-sensors-text = O mesmo sensor de irradiância, pelo id: { $groups }. Em todas as outras diferenças, nenhum erro dos sensores de irradiância se anula.
 # Follows either of the two, where irradiance was estimated.
 caveat-sensors-one-sky = O erro das estimativas feitas do mesmo modo, no mesmo local e nos mesmos dias, se anula mesmo assim.
 
@@ -1785,7 +1787,7 @@ difference-method = dispersão e dias
 difference-with-interval = { $difference } (95 %: { $interval })
 difference-with-interval-one-day = { $difference } (um dia: { $interval })
 # Whether the difference is real.
-difference-apart = cada um pelos seus dias
+difference-apart = cada uma pelos seus dias
 difference-paired = dia a dia, { $days ->
         [one] { $days } dia
        *[other] { $days } dias
@@ -1851,7 +1853,7 @@ page-comparison-made-with = Feito com
 comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para as diferenças
 comparison-note-ratings = Cada resultado é o da norma: Ps(50), lido da reta em Td = 50 K. Ele escala a potência proporcionalmente para 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença chamada de real ou não demonstrada é a dos resultados.
 comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a todos os intervalos com leituras confiáveis. Ele supõe que o ganho g e a perda u são os mesmos sob os dois sóis; o vento não é corrigido.
-comparison-note-planes = Onde a irradiância de uma campanha está em outro plano que a da outra, nenhuma diferença é chamada de real ou não demonstrada: nem os resultados nem os ganhos por W/m² são então do mesmo tipo.
+comparison-note-planes = Onde a irradiância de uma campanha está em outro plano que a da outra, nenhuma diferença é chamada de real ou não demonstrada: nem os resultados nem os ganhos por W/m² são então comparáveis.
 comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma omitindo um dia de cada vez, e o que os seus instrumentos não têm em comum. Um instrumento é o mesmo onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todas.
 comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesmo local, em três dias ou mais, omite-se cada dia das duas ao mesmo tempo, para que se anule o que um dia faz às duas: aqui em { $paired } de { $pairs ->
         [one] { $pairs } par
@@ -1860,10 +1862,10 @@ comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesm
 comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido leva em conta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
-comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memória): das campanhas que podem ser comparadas entre si, diretamente ou por meio de outras, duas têm um em comum exatamente quando não se distinguem, não podem ser comparadas ou não foram ensaiadas em vários dias cada uma.
-comparison-note-causes = A origem de uma diferença é dada pelas diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
-comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.
+    } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e as duas foram ensaiadas em vários dias.
+comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): das campanhas que podem ser comparadas entre si, diretamente ou por meio de outras, duas têm um em comum exatamente quando não se distinguem, não podem ser comparadas ou não foram ensaiadas em vários dias cada uma.
+comparison-note-causes = As causas decorrem das diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
+comparison-note-needed = Dias ainda necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.
 comparison-note-reports = Cada resultado tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1930,8 +1932,8 @@ plan-never-enough = nunca chega a { $least } W/m² (no máximo { $highest }): ne
 plan-water = água
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } para cada um dos { $area }, em um só recipiente
-plan-load-several = { $load }, { $each } para cada um dos { $area }, { $vessel } em cada um de { $vessels } recipientes
+plan-load-one = { $load }: { $each } por m² de área de captação ({ $area }), em um só recipiente
+plan-load-several = { $load }: { $each } por m² de área de captação ({ $area }), { $vessel } em cada um de { $vessels } recipientes
 plan-load-stated = o arquivo da campanha diz { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = conta desde
@@ -1951,13 +1953,13 @@ plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } pelo relógio ({ $from } a { $to } em hora solar), quando o sol está alto e muda menos; prática comum, sem fonte publicada
 plan-high-sun-most = até { $highest } W/m² no plano normal à radiação direta
-plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só se procura acima de { $least } W/m², por isso escolha outro dia para ele
+plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só vale acima de { $least } W/m², por isso escolha outro dia para ele
 plan-high-sun-none = no máximo { $highest } W/m² no plano normal à radiação direta: nenhuma hora deste dia serve
 plan-dry-begin = com o recipiente vazio e seco, tão frio quanto o ar, com a tampa colocada, e o fogão orientado
 plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos a cada duas leituras, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
 plan-dry-read-sun = o recipiente e a irradiância a cada 5 a 20 min, o ar pelo menos a cada duas leituras, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
-plan-cooling-load = tanta como nas séries de aquecimento, { $load }
-plan-cooling-load-unstated = tanta como nas séries de aquecimento; pese-a
+plan-cooling-load = tanta quanto nas séries de aquecimento, { $load }
+plan-cooling-load-unstated = tanta quanto nas séries de aquecimento; pese-a
 plan-cooling-begin = com a água perto de ferver (aqui ferve a { $boiling }), a tampa colocada, o fogão à sombra ou virado para longe do sol
 plan-cooling-read = a água a cada { $minutes } min, o ar pelo menos a cada duas leituras; a irradiância não é necessária
 # { $difference }: in K. { $end }, { $air }: temperatures.
@@ -1967,10 +1969,10 @@ plan-aim = orientar
 plan-aim-unknown = o semiângulo de aceitação não está indicado, por isso não se dão horas. Prática comum, sem fonte publicada: um refletor raso de muitas faces a cada 45 minutos mais ou menos, em que o sol se move cerca de 11°, um refletor parabólico de foco nítido a cada 10 a 15.
 plan-aim-no-time = nenhuma hora deste dia pode ser usada
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = às { $clocks } e depois não mais: { $angle }° bastam para toda a janela
-plan-aim-drive = o tempo todo, por um motor: o sol move-se { $angle }° em menos de { $time }
-plan-aim-at = às { $clocks }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo ({ $minutes } min)
-plan-aim-every = a cada { $minutes } min a partir das { $first }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo
+plan-aim-once = só às { $clocks }: { $angle }° bastam para toda a janela
+plan-aim-drive = o tempo todo, por um motor: o sol se move { $angle }° em menos de { $time }
+plan-aim-at = às { $clocks }; o sol se move { $angle }°, o semiângulo de aceitação, nesse tempo ({ $minutes } min)
+plan-aim-every = a cada { $minutes } min a partir das { $first }; o sol se move { $angle }°, o semiângulo de aceitação, nesse tempo
 plan-aim-shown = { $when }. O ângulo não está indicado: é o extremo inferior do que as séries mostram até agora, { $shown }
 
 ## Field sheet: what is missing
@@ -2037,12 +2039,12 @@ sheet-force = { $number } { $sign } ({ $speeds })
 wind-sign-0 = a fumaça sobe na vertical
 wind-sign-1 = a fumaça se desvia, os cata-ventos ficam parados
 wind-sign-2 = sente-se no rosto, ouvem-se as folhas
-wind-sign-3 = folhas e raminhos movem-se sem parar
+wind-sign-3 = folhas e galhinhos se movem sem parar
 wind-sign-4 = levantam-se poeira e papéis soltos
 wind-sign-5 = árvores pequenas balançam
-wind-sign-6 = ramos grandes movem-se
-wind-sign-7 = árvores inteiras movem-se
-wind-sign-8 = quebram-se raminhos
+wind-sign-6 = galhos grandes se movem
+wind-sign-7 = árvores inteiras se movem
+wind-sign-8 = quebram-se galhinhos
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
 # { $spread }: "95 %", or plan-spread-one-day.
 plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } aquecendo desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
@@ -2059,7 +2061,7 @@ page-sheet-caution = Cuidado.
 caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a você. Mantenha longe as crianças e tudo o que pega fogo; fique junto do fogão; vire-o para longe do sol antes de pôr as mãos nele; amarre-o contra o vento. Sombra e água para você. Jogue fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 # Of a dry vessel, and of a load that cools.
 caution-field-sheet-dry = Um recipiente seco passa muito de 100 °C: queima ao toque e fica quente por muito tempo. O plástico derrete e os revestimentos soltam gases e fumaça: não use nenhum dos dois. Nunca jogue água nele enquanto está quente: espirra e racha. Capim seco, pano e restos de gordura no chão pegam fogo: chão nu, água ou areia à mão, e alguém que fique. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de pôr as mãos nele; luvas secas. Mantenha longe as crianças; amarre-o contra o vento. Sombra e água para você. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
-caution-field-sheet-cooling = Uma panela de água quase fervendo é carregada: caminho livre, ninguém nele, a tampa presa com a mão, as duas mãos com luvas secas; melhor pousá-la do que se apressar. O vapor queima: tampa para o lado oposto a você. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou faça sombra sobre o fogão, antes de pôr as mãos nele, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Jogue fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-field-sheet-cooling = Uma panela de água quase fervendo é carregada: caminho livre, ninguém nele, a tampa presa com a mão, as duas mãos com luvas secas; melhor deixá-la no chão do que se apressar. O vapor queima: tampa para o lado oposto a você. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou faça sombra sobre o fogão, antes de pôr as mãos nele, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Jogue fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Kinds of run, and what vessels store
 
@@ -2085,17 +2087,17 @@ tested-no-water = nenhuma: nenhuma série desta campanha aquece água
 tested-vessel-temperature = temperatura do recipiente
 error-vessel-temperature = termômetro do recipiente
 error-vessel-heat = capacidade térmica dos recipientes
-known-vessel-heat = dentro de { $percent } % do que está indicado
-budget-not-told-apart = não é dado à parte neste relatório
-tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indicada, supõe-se a classe mais cautelosa: um termômetro de forno de ponteiro dentro de ± 10 K para o recipiente (prática comum).
+known-vessel-heat = dentro de { $percent } % do valor indicado
+budget-not-told-apart = sem detalhamento neste relatório
+tested-instruments-note-dry = Incertezas-padrão (k = 1); de uma classe, os seus limites. Onde nenhuma das duas é indicada, supõe-se a classe mais cautelosa: um termômetro de forno de ponteiro dentro de ± 10 K para o recipiente (prática comum).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Relatório de ensaios de um fogão solar, sem resultado
 headline-label-none = Ainda sem número
 headline-no-water = Sem resultado pela ASAE S580.1: nenhuma série desta campanha aquece água.
-headline-spread = ± é para 95 %: dias, leituras, instrumentos.
-headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
+headline-spread = Intervalo de 95 %: dias, leituras, instrumentos.
+headline-spread-one-day = Intervalo de um só dia: leituras, instrumentos; não de 95 %.
 headline-dry-plateau = Com { $irradiance } W/m², o recipiente seco chegou a { $vessel }: { $difference } acima do ar, que estava a { $ambient }.
 fact-reached = Alcançou
 fact-good-for = Serve para
@@ -2116,13 +2118,13 @@ summary-indicative = (indicativo)
 summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
 # The same where figures of one day are among them; the next message follows it.
 summary-note-some = Cada ± é para 95 %, salvo onde está “um dia”: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
-summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±, que por isso não é de 95 %.
-summary-note-indicative = Onde está “indicativo”, as suas condições não foram as do seu procedimento, ou a irradiância é estimada.
+summary-note-one-day = Onde está “um dia”, a variação entre dias não está no ±, que por isso não é de 95 %.
+summary-note-indicative = Onde está “indicativo”, as condições do procedimento não foram cumpridas, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
 figure-ps50-good-for = comparar fogões avaliados pela mesma norma
 figure-ps50-not-with = a potência com outra irradiância, ou resultados por outra norma
 figure-gain = ganho do sol
-figure-gain-good-for = dizer a potência a qualquer irradiância, junto com u
+figure-gain-good-for = calcular a potência a qualquer irradiância, junto com u
 figure-gain-not-with = o ganho por um sensor em outro plano
 figure-loss = perda para o ar
 figure-loss-good-for = ver o que o isolamento faz
@@ -2164,7 +2166,7 @@ figure-peak-exergy = exergia máxima
 figure-peak-exergy-good-for = comparar fogões do mesmo tamanho sob o mesmo sol
 figure-peak-exergy-not-with = máximos a outra irradiância
 figure-quality-factor = fator de qualidade
-figure-quality-factor-good-for = ver onde o ganho e a perda se encontram
+figure-quality-factor-good-for = comparar ganho e perda no máximo
 figure-quality-factor-not-with = artigos que definem a perda de outro modo
 
 ## Procedures beside the rating
@@ -2188,11 +2190,11 @@ evaporation-remedy = mantenha a tampa posta; compare só ensaios que terminem a 
 ## Dry vessel
 
 section-dry-vessel = Recipiente seco
-dry-what = Um recipiente vazio e escuro, ou uma placa nua, fica ao sol até não aquecer mais. A sua temperatura acima do ar, por W/m², confronta a luz captada com as perdas. Não é uma potência de cozimento.
+dry-what = Um recipiente vazio e escuro, ou uma placa nua, fica ao sol até não aquecer mais. A sua temperatura acima do ar, por W/m², relaciona a energia captada com as perdas. Não é uma potência de cozimento.
 dry-plane-normal = A irradiância é a de um sensor virado para o sol.
 dry-plane-horizontal = A irradiância é a de um sensor deitado na horizontal: compare só com outros ensaios em que estava assim.
 dry-plane-estimated = A irradiância é estimada.
-dry-plane-not-stated = Ninguém indica como o sensor de irradiância estava colocado: não compare com nenhum outro ensaio.
+dry-plane-not-stated = O plano do sensor de irradiância não está indicado: não compare com nenhum outro valor.
 # { $runs }: more than one.
 dry-mean-of = O valor é a média de { $runs ->
     [one] { $runs } série
@@ -2219,7 +2221,7 @@ dry-key-plateau = patamar
 dry-source = Patamar, segundo a interpretação deste projeto: o trecho mais quente de pelo menos dez minutos, mais longo para um termômetro de divisões grossas, em que o recipiente sobe ou desce menos de 0,1 K/min, e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa. Subida inicial: nos primeiros dez minutos, ou nas duas primeiras leituras.
 dry-no-vessel = o registro não tem a temperatura do recipiente
 dry-no-vessel-remedy = indique a coluna do recipiente como vessel_temperature em [columns]; se o recipiente tinha água, escreva kind = "water"
-dry-no-irradiance = o registro não tem irradiância, por isso o patamar não pode ser comparado com o sol
+dry-no-irradiance = o registro não tem irradiância, por isso o patamar não pode ser relacionado com ela
 dry-no-irradiance-remedy = anote a irradiância com cada leitura, ou declare trechos sem nuvens e estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
 dry-too-short = as leituras que contam não cobrem { $minutes } min sem lacuna, o que um patamar pede com este termômetro
@@ -2238,8 +2240,8 @@ dry-still-moves-remedy = comece mais cedo, oriente de novo e continue até que s
 section-box-cooker = Figuras de mérito de um fogão de caixa
 box-what = F1 = (Tp − Ta)/H: quanto a caixa vazia sobe acima do ar por W/m² no plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: quão bem o seu calor passa para uma carga completa, pelo tempo τ em que a água sobe ΔT; T, Ta e H são médias desse tempo.
 box-grade = grau
-box-grade-a = A: F1 está com segurança acima de { $limit } K m²/W (IS 13429)
-box-grade-none = nenhum: F1 não está com segurança acima de { $limit } K m²/W, o limite do grau A (IS 13429); graus inferiores não são avaliados
+box-grade-a = A: toda a faixa de F1 está acima de { $limit } K m²/W (IS 13429)
+box-grade-none = nenhum: a faixa de F1 não está toda acima de { $limit } K m²/W, o limite do grau A (IS 13429); graus inferiores não são avaliados
 box-rests-on-dry = F1 baseia-se em { $runs ->
     [one] { $runs } série a seco
    *[other] { $runs } séries a seco
@@ -2263,7 +2265,7 @@ box-no-dry-run-remedy = deixe a caixa vazia ao sol em torno do meio-dia e regist
 box-no-plateau = nenhuma série a seco tem patamar, por isso não há F1, nem F2
 box-no-plateau-remedy = veja o que falta às séries a seco
 box-plane-normal = a irradiância foi medida de frente para o sol; F1 e F2 são definidas para um sensor deitado na horizontal
-box-plane-not-stated = ninguém indica como o sensor de irradiância estava colocado; F1 e F2 são definidas para um sensor deitado na horizontal
+box-plane-not-stated = o plano do sensor de irradiância não está indicado; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-estimated = a irradiância é estimada; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-remedy = deite o sensor na horizontal ao lado da caixa, e indique plane = "horizontal"
 box-cover-mirrors = F1 e F2 são para uma caixa cujos espelhos refletores, se os tem, estão cobertos; nenhum registro mostra isso
@@ -2274,7 +2276,7 @@ box-no-heating = não há subida de { $from } a { $to } °C sem lacuna e com irr
    *[other] { $runs } séries
 } com água, por isso não há F2
 box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de { $to } °C, e leia pelo menos a cada vinte minutos
-box-runs-left-out = séries com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
+box-runs-left-out = séries com água sem uma subida inteira de { $from } a { $to } °C, não usadas: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load }; uma carga completa é de cerca de { $full }
 box-load-off-remedy = pese { $full } kg de água por m² de vidro; a potência padronizada pede 7 kg por m² de área de captação, portanto uma só carga nem sempre cumpre as duas condições
@@ -2282,23 +2284,23 @@ box-load-off-remedy = pese { $full } kg de água por m² de vidro; a potência p
 box-beyond-reach = em { $rises ->
     [one] { $rises } subida
    *[other] { $rises } subidas
-} a água chegou a { $end } acima do ar, o que com esta F1 não era possível: ali F1·H é { $reach }. Uma subida assim não conta
+} a água chegou a { $end } acima do ar, mais do que esta F1 permite: ali F1·H é { $reach }. Uma subida assim não é usada
 box-no-upper-end = F1·H é { $reach }, tão perto dos { $end } em que a temperatura final da água excede a do ar que F2 não tem extremo superior
 box-near-reach = a temperatura final da água, { $end } acima do ar, está perto de F1·H, { $reach }: com F1 menor em 1 %, F2 fica { $more } % maior
 box-reach-remedy = ensaie sob um sol mais forte, ou termine a subida a uma temperatura mais baixa
-box-one-day = as séries a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
+box-one-day = as séries a seco ou as subidas são de um só dia, por isso as faixas não são de 95 %
 box-one-day-remedy = ensaie em outros dias
 
 ## Concentrating cooker
 
 section-dish = Ensaio de resfriamento e aquecimento
-dish-what = À sombra, a carga perde a sua temperatura acima do ar com a constante de tempo τ0; com a capacidade térmica C da água e dos recipientes, C/τ0 é a sua perda. F′UL é essa perda por m² de superfície dos recipientes. Ao sol, F′η0 é a parte da luz sobre a área de captação que a carga recebe, com a perda somada.
+dish-what = À sombra, a temperatura da carga acima do ar decai com a constante de tempo τ0; a sua perda é C/τ0, com a capacidade térmica C da água e dos recipientes. F′UL é essa perda por m² de superfície dos recipientes. Ao sol, F′η0 é a fração da radiação sobre a área de captação que a carga absorve, sem descontar as perdas.
 dish-loss = perda para o ar pelo resfriamento, F′UL·At
 dish-rests-on-cooling = A perda baseia-se em { $runs ->
     [one] { $runs } série
    *[other] { $runs } séries
 } de resfriamento, de { $from } até descer a { $to }.
-dish-rests-on-vessels = Para os recipientes conta uma capacidade térmica de { $heat } J/K: { $basis }.
+dish-rests-on-vessels = A capacidade térmica dos recipientes está incluída, { $heat } J/K: { $basis }.
 dish-rests-on-heating = O fator óptico baseia-se em { $runs ->
     [one] { $runs } aquecimento
    *[other] { $runs } aquecimentos
@@ -2315,15 +2317,15 @@ dish-key-told = pela constante de tempo
 dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144). Eles tomam a inclinação de ln(T − Ta); este relatório toma a de T em função da integral de T − Ta: o mesmo com ar constante, e correto com ar que aquece, onde o outro erra de 2 a 9 % com 1 K/h e constantes de tempo de uma a duas horas (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local.
 dish-no-cooling-run = não há série de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
 dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
-dish-begins-too-cool = { $log }: a água começa { $above } acima do ar, e uma série de resfriamento pelo menos { $least } acima; não conta
+dish-begins-too-cool = { $log }: a água começa { $above } acima do ar, e uma série de resfriamento exige pelo menos { $least }; não é usada
 dish-begins-too-cool-remedy = comece perto da ebulição
-dish-warms = { $log }: a água chegou a ficar { $rise } mais quente do que estava antes, por isso o sol a atingiu, ou foi acrescentada água quente; não conta
+dish-warms = { $log }: a água chegou a ficar { $rise } mais quente do que estava antes, por isso o sol a atingiu, ou foi acrescentada água quente; não é usada
 dish-warms-remedy = vire o fogão para longe do sol ou faça sombra sobre toda a abertura
-dish-cooling-too-short = { $log }: antes de uma lacuna de mais de vinte minutos ou de um trecho excluído há leituras de menos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não conta
+dish-cooling-too-short = { $log }: antes de uma lacuna de mais de vinte minutos ou de um trecho excluído há leituras de menos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não é usada
 dish-cooling-too-short-remedy = leia a cada cinco minutos ou com mais frequência, por uma hora ou mais
 dish-no-loss-area = a superfície dos recipientes não está indicada, por isso a perda é dada só em W/K
 dish-no-loss-area-remedy = indique loss_area_m2 em [cooker]: paredes e tampa dos recipientes
-dish-no-vessel-heat = o que os recipientes armazenam não está indicado, e não conta: a perda e o fator óptico ficam baixos demais por essa parte
+dish-no-vessel-heat = a capacidade térmica dos recipientes não está indicada, e não é incluída: a perda e o fator óptico ficam baixos demais por essa parte
 dish-no-vessel-heat-remedy = pese os recipientes vazios: vessel_mass_kg e vessel_material em [load]
 dish-no-heating = nenhuma série com água tem uma subida de { $rise } com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
 dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } ao sol, com irradiância
@@ -2332,17 +2334,17 @@ dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da r
 dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
 dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não usa: com ele, o fator óptico fica menor do que só com a radiação direta, cerca de um décimo sob céu muito limpo, e um sexto ou mais com névoa (prática comum)
 dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
-dish-no-end = dentro do erro possível dos instrumentos, a faixa de um dos números não tem extremo, e ele não é dado
+dish-no-end = dentro da incerteza dos instrumentos, a faixa de um dos números não tem extremo, e ele não é dado
 dish-no-end-remedy = meça a irradiância com um sensor mais bem conhecido, e indique a sua incerteza
-dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são faixas de 95 %
+dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são de 95 %
 dish-one-day-remedy = ensaie em outros dias
 
 ## Energy and exergy
 
 section-efficiency = Energia e exergia
-efficiency-what = Eficiência energética: o calor que a água recebeu sobre a luz solar na área de captação. Eficiência exergética: o mesmo com a parte que poderia realizar trabalho, de modo que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
+efficiency-what = Eficiência energética: o calor que a água recebeu sobre a energia solar na área de captação. Eficiência exergética: o mesmo com a exergia, a parte que poderia realizar trabalho, em que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
 # { $range } in °C.
-efficiency-rests-on = Baseiam-se em { counted-intervals } com leituras confiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
+efficiency-rests-on = Baseiam-se em { counted-intervals } com leituras confiáveis, água de { $range }, { $irradiance } W/m² em média. A capacidade térmica dos recipientes não está incluída.
 efficiency-peak-at = O máximo fica { $difference } acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
 efficiency-caption = Exergia que a água ganha, intervalo por intervalo.
 efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo. Não há máximo entre os intervalos.
@@ -2351,14 +2353,14 @@ efficiency-axis-difference = diferença de temperatura, Td, { $unit }
 efficiency-axis-exergy = exergia, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = Exergia da luz solar segundo Petela 1964, com o sol a 5777 K; exergia da água pela segunda lei. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Exergia máxima e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012; que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), com o u deste relatório, é interpretação deste projeto.
-efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de captação está virada para o sol, a luz solar é contada a menos, e as eficiências saem altas demais
+efficiency-source = Exergia da radiação solar segundo Petela 1964, com o sol a 5777 K; exergia da água pela segunda lei. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Exergia máxima e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012; que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), com o u deste relatório, é interpretação deste projeto.
+efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de captação está virada para o sol, a energia solar é subestimada, e as eficiências saem altas demais
 efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
 efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
 efficiency-no-peak-remedy = ensaie de 5 K acima do ar até perto da ebulição
 efficiency-no-loss = a perda pode ser nula, por isso não há fator de qualidade
 efficiency-no-loss-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
-efficiency-one-day = tudo é de um só dia, por isso as faixas não são faixas de 95 %
+efficiency-one-day = todos os dados são de um só dia, por isso as faixas não são de 95 %
 efficiency-one-day-remedy = ensaie em outros dias
 
 ## Where no water heats
@@ -2386,6 +2388,7 @@ terminal-invented = { $title } (inventada)
 terminal-horizontal = sensor na horizontal
 terminal-plane-not-stated = plano do sensor sem indicação
 terminal-one-day = um só dia: ± não é de 95 %
+terminal-days-not-in-spread = dispersão entre dias fora do ±: não é de 95 %
 terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })
@@ -2419,7 +2422,7 @@ check-name = campanha
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
-check-so-far-balance = { $none }; o balanço térmico dá { $power } a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
+check-so-far-balance = { $none }; o balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma
 check-none-used = sem resultado: { $intervals ->
     [0] não há nenhum intervalo
     [one] o único intervalo não pode ser usado
@@ -2440,7 +2443,7 @@ check-date = data
 check-readings = leituras
 check-intervals = intervalos
 check-used = usados
-check-aside = descartados por
+check-aside = descartados
 check-kind = tipo
 check-from = de
 check-to = a
@@ -2457,7 +2460,7 @@ aside-reading-gap = lacunas
 aside-excluded-by-tester = excluídos
 aside-not-cloudless = céu
 # Headings.
-check-findings = O que impede a conformidade, e como corrigir
+check-findings = Deficiências, e como corrigi-las
 check-notes = A declarar junto com o número
 check-set-aside = Intervalos descartados, e o que ajuda
 check-notices = Avisos
@@ -2490,21 +2493,21 @@ check-no-figures = Ainda nenhum outro número.
 box-grade-one-day = nenhum: F1 está acima de { $limit } K m²/W (IS 13429), mas de um só dia, e outro pode ser menor
 box-grade-not-flat = nenhum: a irradiância não foi medida com um sensor na horizontal, para o qual vale o limite, { $limit } K m²/W (IS 13429)
 box-glass = O vidro tem { $area }, como indicado.
-box-glass-not-stated = A área de captação, { $area }, conta como o vidro. Se houver espelhos nela, F2 fica baixa demais: indique a área do vidro.
+box-glass-not-stated = A área de captação, { $area }, é tomada como a do vidro. Se ela incluir espelhos, F2 fica baixa demais: indique a área do vidro.
 box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa série: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
 boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
-boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
+boiling-may-not = não há tempo até ferver: dentro da incerteza dos números, a água pode não chegar a { $boiling }, onde ferve
 boiling-remedy = ensaie sob um sol mais forte, ou melhore o fogão
-dish-runs-left-out = séries com água sem uma subida de { $rise } ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
+dish-runs-left-out = séries com água sem uma subida de { $rise } ao sol e sem lacunas nem trechos excluídos, não usadas: { $runs }
 dry-no-ambient = o ar não foi lido a menos de duas horas dos trechos constantes
 dry-no-ambient-remedy = leia o ar pelo menos a cada duas leituras
 dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } mais quente
-dry-no-end = a diferença por W/m² não é dada: dentro do erro possível da irradiância, a sua faixa não tem extremo
-efficiency-peak-unsure = há um máximo, mas ele deixa de existir sem um dos dias, ou dentro do erro possível dos instrumentos: não é dado
+dry-no-end = a diferença por W/m² não é dada: dentro da incerteza da irradiância, a sua faixa não tem extremo
+efficiency-peak-unsure = a exergia máxima não é dada: ela não existe sem um dos dias, ou dentro da incerteza dos instrumentos
 efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
-efficiency-too-much = a água recebeu mais calor do que a luz solar na área de captação, o que não pode ser
+efficiency-too-much = a água recebeu mais calor do que a energia solar na área de captação, o que não pode ser
 efficiency-too-much-remedy = verifique a área de captação, a carga e as unidades
-tested-instruments-note-cooling = Incertezas-padrão (k = 1). Onde nenhuma é indicada, supõe-se a classe mais cautelosa (prática comum).
+tested-instruments-note-cooling = Incertezas-padrão (k = 1); de uma classe, os seus limites. Onde nenhuma das duas é indicada, supõe-se a classe mais cautelosa (prática comum).
 
 ## Comparison: figures beside the rating
 
@@ -2564,12 +2567,12 @@ figure-unlike-load-or-sun = outra carga, outro sol ou outro ar
 figure-unlike-load = outra carga
 figure-unlike-span = outra faixa de temperaturas da água
 figure-unlike-vessel-heat = o calor dos recipientes só conta em uma
-figure-unlike-no-budget = o seu ± não é dado fonte por fonte
+figure-unlike-no-budget = o seu ± não tem balanço por fontes
 beside-note = Cada ± é para 95 %, salvo onde está escrito “{ beside-one-day }”. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = O recipiente seco de { $second } aquece mais por W/m² que o de { $first }: { $difference } K m²/W a mais ({ $interval }), { $share } %: distinguem-se.
-beside-cooler = O recipiente seco de { $second } aquece menos por W/m² que o de { $first }: { $difference } K m²/W a menos ({ $interval }), { $share } %: distinguem-se.
+beside-hotter = O recipiente seco de { $second } aquece mais por W/m² que o de { $first }: { $difference } K m²/W a mais ({ $interval }), { $share } %: uma diferença real.
+beside-cooler = O recipiente seco de { $second } aquece menos por W/m² que o de { $first }: { $difference } K m²/W a menos ({ $interval }), { $share } %: uma diferença real.
 beside-hotter-one-day = O recipiente seco de { $second } aqueceu mais por W/m² que o de { $first } quando ensaiado: { $difference } K m²/W a mais ({ $interval }), { $share } %. Não foram ensaiados em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
 beside-cooler-one-day = O recipiente seco de { $second } aqueceu menos por W/m² que o de { $first } quando ensaiado: { $difference } K m²/W a menos ({ $interval }), { $share } %. Não foram ensaiados em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
 beside-hotter-by-chance = Qual recipiente seco aquece mais por W/m², o de { $second } ou o de { $first }, não fica demonstrado: diferem em { $difference } K m²/W ({ $interval }), { $share } %, mas entre { $pairs } pares um pode diferir tanto por acaso.
@@ -2578,7 +2581,7 @@ beside-cooler-not-told = Não se pode dizer qual recipiente seco aquece mais por
 beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos de { $second } e { $first }: { $why }.
 beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
 beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
-comparison-dry-title = Recipientes vazios
+comparison-dry-title = Recipientes secos
 comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
 comparison-dry-caption = Temperatura do recipiente seco em °C em função dos minutos desde o início de uma série, em preto a da campanha indicada acima do painel; traço grosso: o patamar. Não estiveram sob um mesmo sol: compare K m²/W, não graus.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
@@ -2587,8 +2590,8 @@ comparison-dry-caption = Temperatura do recipiente seco em °C em função dos m
 comparison-dry-alt = Temperatura do recipiente seco em função do tempo, máxima { $highest }.
 # As in English
 comparison-practice-no-rating = JCGM 100:2008 para as diferenças
-beside-note-difference = A incerteza de uma diferença de números à parte do resultado inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. O resultado tem a sua própria comparação; também o ganho e a perda, onde as duas têm um resultado e um balanço térmico.
-beside-note-alike = Os números comparam-se onde os arquivos das campanhas deixam pensar que são semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum, sem fonte publicada. “Recipientes não indicados”: ninguém diz que eram semelhantes.
+beside-note-difference = A incerteza de uma diferença de números à parte do resultado inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O efeito de um mesmo dia nas duas não é descontado, o que a aumenta. O resultado tem a sua própria comparação; também o ganho e a perda, onde as duas têm um resultado e um balanço térmico.
+beside-note-alike = Os números comparam-se onde os arquivos das campanhas indicam condições semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum. “Recipientes não indicados”: não se sabe se eram semelhantes.
 beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, corrigido pelo método de Holm para os pares em que o número é comparado, de { $pairs } no total; não é corrigido para a quantidade de números. De uma diferença entre dias isolados nunca se diz que se distinguem.
 
 ## Slips that show
@@ -2600,19 +2603,19 @@ dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogõe
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
 dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento nas duas séries
-box-plane-turned = as leituras do sensor deitado foram convertidas para o plano voltado para o sol, uma estimativa; F1 e F2 são definidos para elas como eram
+box-plane-turned = as leituras do sensor deitado foram convertidas para o plano voltado para o sol, uma estimativa; F1 e F2 são definidas para elas sem conversão
 box-plane-turned-remedy = faça uma segunda campanha com os mesmos registros, sem estimate e com plane = "horizontal"
 notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma série é um ensaio em um dia; verifique as datas, ou indique start e end
 finding-no-water = nenhuma série desta campanha aquece água, portanto não há nada a avaliar
 finding-no-water-remedy = aqueça uma carga pesada na balança para obter um resultado; os outros números valem por si
-instrument-assumed = sem indicação; tomada como a da classe { $class }: { $basis }
+instrument-assumed = sem indicação; por suposição, { $class }: { $basis }
 
 ## A test day while it runs, on the terminal
 
 # The first line: how it stands. It is read in the sun, so it is short.
-watch-waiting = À espera da primeira linha de hoje
+watch-waiting = Aguardando a primeira linha de hoje
 watch-silent = Sem linhas há { $time }
-watch-over = A janela solar fechou: hoje não há mais intervalos
+watch-over = A janela solar de hoje fechou
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Em medição: { $kind }
 watch-begins = Um intervalo começa
@@ -2642,7 +2645,7 @@ watch-above = { $difference } acima do ar (Td)
 watch-air = ar { $air }
 watch-irradiance = { $irradiance } W/m²
 # { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
-watch-irradiance-turned = { $turned } W/m² de frente para o sol, o que conta (sensor na horizontal: { $irradiance })
+watch-irradiance-turned = { $turned } W/m² de frente para o sol, valor usado (sensor na horizontal: { $irradiance })
 watch-wind = vento { $wind }
 watch-spoils = estraga-o
 watch-spoils-irradiance = irradiância abaixo de { $low } ou acima de { $high } W/m²
@@ -2655,8 +2658,8 @@ watch-last-day = último dia
 watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $used } de { $all ->
-    [one] { $all } intervalo conta
-   *[other] { $all } intervalos contam
+    [one] { $all } intervalo usado
+   *[other] { $all } intervalos usados
 }
 watch-missing = ainda falta: { $missing }
 watch-missing-nothing = já é suficiente
@@ -2682,8 +2685,8 @@ watch-log-missing = { $log } ainda não está lá
 watch-log-gone = { $log } não está mais lá; mostra-se o que continha antes
 watch-not-read = não pode ser usado agora: { $what }
 watch-campaign-not-read = o arquivo da campanha não pode ser usado agora, vale o último bom: { $what }
-watch-line-not-ended = { $log }: sua última linha não terminou e ainda não conta
-watch-begun-anew = { $log } foi escrito de novo: só conta o que está nele agora
+watch-line-not-ended = { $log }: sua última linha está incompleta e ainda não é usada
+watch-begun-anew = { $log } foi recomeçado: só se usa o seu conteúdo atual
 watch-none-later = vieram linhas sem leitura posterior a { $clock }: o relógio do registrador foi atrasado?
 watch-clock-jumped = o relógio das linhas saltou { $time }
 watch-clocks-apart = o relógio das linhas e o deste computador diferem em { $time }

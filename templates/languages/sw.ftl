@@ -37,8 +37,8 @@ attached-pairs = Safumlalo moja kwa kila jozi ya kampeni
 attached-plan = Mpango wa siku kama data
 checkable = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version }, huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
 checkable-from = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version } (kutoka { $address }), huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
-checkable-beside = { $said } Rekodi zenye zaidi ya MB { $limit } hazimo ndani: hutunzwa kando yake, na uhakiki unazihitaji.
-checkable-not = PDF hii haina data, kwa hiyo hakuna anayeweza kuihakiki peke yake. Inachapisha SHA-256 ya kila faili inayotegemewa.
+checkable-beside = { $said } Rekodi zenye zaidi ya MB { $limit } hazimo ndani: zitunze kando yake, kwa kuwa uhakiki unazihitaji.
+checkable-not = PDF hii haina data, kwa hiyo haiwezi kuhakikiwa peke yake. Inachapisha SHA-256 ya kila faili ya data.
 # On the web page.
 page-not-checkable = Ukurasa huu wa wavuti hauna data: PDF ya ripoti hii pekee ndiyo inayoweza kuthibitishwa.
 
@@ -117,11 +117,11 @@ headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: {
 headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
 headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
 # { $power }: "55 ± 12 W (one day)".
-headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango (sehemu ya { $section }).
+headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
-headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
-headline-counts-no-line = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days })
+headline-counts = { counted-used } (angalau { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (angalau { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] kipindi { $intervals } zaidi
@@ -146,7 +146,7 @@ page-no-rating = hakuna tathmini
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
 headline-horizontal = mnururisho ulipimwa katika bapa la mlalo, si kwa kulielekea jua
 headline-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa
-headline-one-day = imepimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje: ambacho siku nyingine ingeonyesha hakimo katika ±
+headline-one-day = jaribio la siku moja, au hakuna siku inayoweza kuachwa nje: tofauti za siku kwa siku hazimo katika ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 headline-interval = masafa ya 95 %: { $low } hadi { $high } W
@@ -155,7 +155,7 @@ fact-delivers = Hutoa
 fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
 fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
 fact-lost = hakuna joto: maji yaliyo { $difference } juu ya hewa yalipoteza { $power } ± { $half_width } W katika mnururisho wa jaribio wa { $irradiance } W/m²
-fact-scaled = katika 700 W/m², { $power } ± { $half_width } W kwa mizania ya joto, ambayo hulinganisha pato na si upotevu (sehemu ya { $section })
+fact-scaled = katika 700 W/m², { $power } ± { $half_width } W kwa mizania ya joto, ambayo hubadilisha pato kwa uwiano lakini si upotevu (sehemu ya { $section })
 fact-scaled-loses = upotevu wa { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
 fact-good = Ubora
 fact-per-area = { $power } ± { $half_width } W kwa kila m² ya eneo la kupokea mwanga, { $percent } % ya 700 W/m². Zilizochapishwa za majiko mengine, kwa mbinu nyingine, kwa makadirio tu: { $range } W/m² (tazama { summary-title }).
@@ -207,7 +207,7 @@ figure-aside-most = mara nyingi: { $reason } ({ $count })
 figure-band-dark = nyeusi zaidi: mtawanyiko na siku
 figure-band-light = hafifu: pamoja na vifaa (95 %)
 # Where no other day tells how days differ.
-figure-band-dark-one-day = nyeusi zaidi: mtawanyiko wa siku moja
+figure-band-dark-one-day = nyeusi zaidi: mtawanyiko, bila siku
 figure-band-light-one-day = hafifu: pamoja na vifaa; si 95 %
 # Read out to those who do not see the figure.
 # As in English
@@ -226,7 +226,7 @@ conditions-title = Masharti: yanayoruhusiwa (kivuli), yaliyoonekana katika vipin
 conditions-track = { $name }: { $observed }, kando: { $count }
 brief-irradiance = Mnururisho (irradiance)
 brief-irradiance-change = Mabadiliko ya mnururisho ndani ya kipindi
-brief-wind = Wastani wa upepo, na mavumo marefu
+brief-wind = Wastani wa upepo, na upepo uliodumu
 brief-ambient = Wastani wa halijoto ya mazingira
 brief-water-above = Maji juu ya mazingira, ncha zote mbili
 brief-water-below = Maji chini ya kuchemka, ncha zote mbili
@@ -260,7 +260,7 @@ finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kiwango kina
 finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha kampeni cha { $least }
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
 # Ya mstari ambao nukta zake zinaufuata vizuri.
-finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu nukta zimetawanyika, na ± inasema namba ina uhakika kiasi gani; upana mkubwa zaidi wa joto la maji huinua R²
+finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu ya mtawanyiko; pima namba kwa ± yake; masafa mapana zaidi ya halijoto ya maji huinua R²
 finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, ingawa maji yenye joto zaidi hupoteza joto zaidi
 finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
 finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference }: hapo maji hupoteza joto
@@ -275,20 +275,20 @@ finding-load-off-remedy = pima kwa mizani { $load } za maji kwa kila m² ya eneo
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = upepo haukupimwa katika { $runs }
 finding-wind-not-measured-remedy = pima upepo kando ya jiko, kwa kimo chake
-finding-wind-estimated = upepo umekadiriwa kwa macho katika { $runs }, kwa usahihi wa namba moja ya kipimo cha Beaufort
+finding-wind-estimated = upepo ulikadiriwa kwa macho katika { $runs }, kwa usahihi wa namba moja ya kipimo cha Beaufort
 finding-irradiance-estimated = mnururisho haukupimwa kwenye jiko katika bapa lililo pembemraba na miale ya jua, bali umekadiriwa { $way }
 finding-irradiance-estimated-remedy = pima mnururisho kando ya jiko, kwa kihisi kinacholielekea jua
 finding-irradiance-missing = mnururisho haukupimwa katika { $runs }, ambazo vipindi vyake haviwezi kusanifishwa na havimo katika mstari
 finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemraba na miale ya jua
 finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo; kiwango kinataka bapa lililo pembemraba na miale ya jua, ambako kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo acha vipimo vyake vigeuzwe kuelekea jua, kadirio ambalo faili la kampeni linaweza kuomba
+finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo faili ya kampeni inaweza kuomba vipimo vyake vigeuzwe kuelekea jua, kadirio
 finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa; kiwango kinataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililokisiwa
 # plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-gain-estimated = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa, kupita kiasi ambacho kadirio la mnururisho linaweza kukosea (± { $percent } %); cha kwanza kilipata { $power } W kutoka { $sunlight } W
+finding-impossible-gain-estimated = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa, kupita utovu wa uhakika wa mnururisho uliokadiriwa (± { $percent } %); cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
 finding-gain-beyond = joto lililopatikana katika { counted-used } ni zaidi ya lile ambalo mnururisho unaeleza; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-gain-beyond-remedy = kagua uzito wa maji, eneo la kupokea mwanga na vizio, na upime mnururisho kwa kihisi kinacholielekea jua
@@ -313,7 +313,7 @@ section-tested = Kilichojaribiwa
 page-instruments = Vifaa vya kupimia
 page-instruments-quantity = kinachopimwa
 page-instruments-instrument = kifaa
-page-instruments-uncertainty = utovu sanifu wa uhakika
+page-instruments-uncertainty = utovu wa uhakika
 
 ## Conditions
 
@@ -471,7 +471,7 @@ regression-residual = masalio
 regression-residual-text = mchepuko sanifu { $deviation } W
 regression-points = nukta
 regression-points-text = { counted-intervals } katika { counted-days }, { counted-freedom }
-residuals-caption = Masalio ya vipindi vilivyotumika, kwa siku: dhidi ya tofauti ya halijoto, dhidi ya saa, na dhidi ya kile ambacho mgawanyo wa kawaida (normal) unatarajia. Mistari ya vipandevipande: mara mbili ya mchepuko sanifu wake; kulia, mgawanyo wa kawaida wenyewe.
+residuals-caption = Masalio ya vipindi vilivyotumika, kwa siku: dhidi ya tofauti ya halijoto, dhidi ya saa, na dhidi ya kwantaili za mgawanyo wa kawaida (normal). Mistari ya vipandevipande: mara mbili ya mchepuko sanifu wake; kulia, mgawanyo wa kawaida wenyewe.
 # Read out to those who do not see the figure.
 residuals-alt = Masalio kuzunguka mstari kwa wati, dhidi ya tofauti ya halijoto kwa kelvini na dhidi ya saa ya mahali, alama moja kwa kila siku; mchepuko sanifu wati { $deviation }; { $outside ->
     [one] nukta { $outside } kati ya { $points } iko mbali na mstari kwa zaidi ya mara mbili ya huo.
@@ -481,7 +481,7 @@ page-scatter = Athari za siku, uwiano wa majirani (autocorrelation), nukta zenye
 page-uncertainty = Utovu wa uhakika wa Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = chanzo
-page-uncertainty-of-source = utovu sanifu wake wa uhakika
+page-uncertainty-of-source = msingi
 # Type A or B of the GUM.
 page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
@@ -508,24 +508,25 @@ balance-power-text = { $value } W
 balance-ratio = uwiano wa mwanga na joto (opto-thermal ratio), g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
-balance-ratio-none = hautajwi: huenda hakuna upotevu
+balance-ratio-none = hautajwi: huenda upotevu ni sifuri
 acceptance = nusu ya pembe ya kupokea mwanga
 acceptance-text = { $value }° ({ $lower }° hadi { $upper }°, 95 %)
-acceptance-none = haionekani
-acceptance-rests-on = Nusu ya pembe ya kupokea mwanga ni kiasi ambacho jua linaweza kuwa nje ya mhimili kabla ya sehemu moja ya kumi ya joto linalopokelewa kupotea. Inatokana na jinsi nguvu inavyopungua kati ya kuelekeza mara mbili, kama maelezo ya rekodi yanavyosema: vipande { $stretches }, jua likiwa hadi { $angle }° nje ya mhimili. Masafa yana mtawanyiko wa vipande, maumbo ambayo upungufu unaweza kuwa nayo, na jinsi nyakati za maelezo zinavyojulikana. Mazoea ya kawaida, hakuna chanzo kilichochapishwa.
-acceptance-few = Nusu ya pembe ya kupokea mwanga haitafutwi: vipande { $teeth } kutoka kuelekeza kulikoandikwa hadi kufuatako vinahesabiwa, na vinahitajika { $least }, kila kimoja chenye vipimo { $readings } vya maji au zaidi na { $angle }° ambazo jua linasonga.
+acceptance-none = haijaonyeshwa
+acceptance-rests-on = Nusu ya pembe ya kupokea mwanga ni kiasi ambacho jua linaweza kuwa nje ya mhimili kabla ya sehemu moja ya kumi ya pato kupotea. Imekadiriwa kutokana na jinsi nguvu inavyopungua kati ya nyakati za kuelekeza zilizoandikwa katika rekodi: vipande { $stretches }, jua likiwa hadi { $angle }° nje ya mhimili. Masafa yake yana mtawanyiko, maumbo yanayowezekana ya upungufu huo, na usahihi wa nyakati zilizoandikwa (mazoea ya kawaida).
+acceptance-few = Hakuna nusu ya pembe ya kupokea mwanga: vipande vinavyofaa kati ya nyakati za kuelekeza zilizoandikwa ni { $teeth }, na vinahitajika { $least }, kila kimoja chenye angalau vipimo { $readings } vya maji na { $angle }° ambazo jua linasonga.
 acceptance-few-remedy = Andika kila kuelekeza katika rekodi, pima maji kila dakika tano au mara nyingi zaidi, na uache jua lisonge nyuzi chache kabla ya kuelekeza tena.
-acceptance-not-shown = Nusu ya pembe ya kupokea mwanga haionekani: katika vipande { $teeth } kati ya kuelekeza, jua likiwa hadi { $angle }° nje ya mhimili, joto linalopokelewa halipungui zaidi ya mtawanyiko unavyoeleza.
+acceptance-not-shown = Hakuna nusu ya pembe ya kupokea mwanga iliyoonyeshwa: katika vipande { $teeth } kati ya kuelekeza, jua likiwa hadi { $angle }° nje ya mhimili, pato halipungui zaidi ya mtawanyiko unavyoeleza.
 acceptance-not-shown-remedy = Acha jiko bila kulisogeza kwa saa moja, mara mbili au zaidi, maji yakiwa na halijoto thabiti chini ya anga safi: jua husonga takriban 15° kwa muda huo. Kaa kando yake: kitovu cha mwanga huhama kutoka kwenye sufuria na kinaweza kuunguza au kupofusha mtu, na kuwasha moto chochote kinachokutana nacho.
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Inategemea { counted-intervals } katika { counted-days } vyenye vipimo vizuri, kwa { $mean } W/m² kwa wastani ({ $range } W/m²). Vikomo vya hali ya hewa na saa havitumiki hapa; dirisha la halijoto ya maji, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga bila mawingu hutumika.
-balance-counts-vessels = Hapa pato, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
+balance-rests-on-steps = Inategemea hatua { $steps } kati ya vipimo vya maji, katika { counted-days }, kwa { $mean } W/m² kwa wastani ({ $range } W/m²). Vikomo vya hali ya hewa na saa havitumiki hapa; dirisha la halijoto ya maji, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga bila mawingu hutumika.
+balance-counts-vessels = Hapa pato, upotevu na nguvu zinajumuisha uwezo wa vyombo kuhifadhi joto, { $heat } J/K: { $basis }. Tathmini na sehemu ya upishi ni za maji pekee.
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
-balance-caption = Ukanda ni wa bajeti; pale ambapo thamani zilizochotwa kwa nasibu hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
-balance-caption-one-day = Ukanda ni wa siku moja, kwa hiyo si ukanda wa 95 %; ni wa bajeti, na pale ambapo thamani zilizochotwa kwa nasibu hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
+balance-caption = Ukanda ni wa bajeti; pale ambapo Monte Carlo hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
+balance-caption-one-day = Ukanda ni wa siku moja, kwa hiyo si ukanda wa 95 %; ni wa bajeti, na pale ambapo Monte Carlo hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
 # Behind a caption.
 balance-beyond = Vipindi vilivyo nje ya kingo: { $count }.
 # Read out to those who do not see the figure.
@@ -539,7 +540,7 @@ balance-key-line = g − u·Td/G, ukanda wa 95 % pamoja na vifaa
 balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
 balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
 balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo vizuri; vilivyopatikana: { $intervals }.
-balance-none-alike = Pato na upotevu haviwezi kutofautishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
+balance-none-alike = Pato na upotevu haviwezi kutenganishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
 balance-source = Miraba midogo kabisa ya kawaida ya P juu ya G na Td bila kikatizo, kila kipindi kwa uzito sawa. Kufuata Funk na Larson 1998 (Solar Energy 62, 63–68); si jaribio kwa ISO 9806. Uwiano wa mwanga na joto: Lahkar, Bhamu na Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -795,7 +796,7 @@ uncertainty-percent = { $percent } % ya kipimo
 # As in English
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Utovu sanifu wa uhakika (k = 1), kama mpimaji alivyoutaja; sehemu ya { $section } inasema kinachokisiwa pale usipotajwa. Kiwango kinataka kihisi cha maji kiwe katikati, 10 mm juu ya kitako cha chombo, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo; hakuna kati ya haya lililokaguliwa.
+tested-instruments-note = Utovu sanifu wa uhakika (k = 1), kama mpimaji alivyoutaja; “kwa daraja lake”: vikomo vya daraja; sehemu ya { $section } inasema kinachokisiwa pale ambapo hakuna kati ya hivi kilichotajwa. Kiwango kinataka kihisi cha maji kiwe katikati, 10 mm juu ya kitako cha chombo, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo; hakuna kati ya haya lililokaguliwa.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -828,8 +829,8 @@ budget-per-kelvin = W kwa K
 budget-percent = { $share } %
 # Several small lines in one; { $share }: a number.
 budget-tiny = vingine, kila kimoja chini ya { $share } %
-budget-offset-of = { $known }; sehemu yake, kosa thabiti
-budget-scale = { $percent } % kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
+budget-offset-of = { $known } (sehemu ya kosa thabiti)
+budget-scale = { $percent } % ya umbali kutoka { $about } (sehemu ya skeli)
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, umetajwa
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -880,33 +881,33 @@ budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo b
 budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
 budget-note-resolution = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo.
 budget-note-resolution-most = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajo chenye hatua ndogo zaidi kingekipunguza.
-budget-note-resolution-beyond = Upambanuzi wa kipimajoto pekee ungeleta mtawanyiko wa { $step } W kwa kipindi, na wakati wa kusoma { $moment } W: kwa pamoja zaidi ya { $scatter } W zilizoonekana. Kwa hiyo kipimajoto kilisomwa kwa hatua ndogo kuliko zilizotajwa au kukisiwa, au ukadirishaji wake ulitokea kuwa sawasawa. Kutaja hatua ambayo kilisomwa (resolution_k) kunaweza kupunguza utovu wa uhakika.
+budget-note-resolution-beyond = Upambanuzi wa kipimajoto pekee ungeleta mtawanyiko wa { $step } W kwa kipindi, na wakati wa kusoma { $moment } W: kwa pamoja zaidi ya { $scatter } W zilizoonekana. Kwa hiyo kipimajoto kilisomwa kwa hatua ndogo kuliko zilizotajwa au kukisiwa, au makosa ya ukadirishaji wake yalifutana kwa bahati. Kutaja hatua ambayo kilisomwa (resolution_k) kunaweza kupunguza utovu wa uhakika.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Hapo masafa si zaidi ya kubahatisha.
+drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Hapo masafa ni karibu na kubahatisha tu.
 drawn-holds = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %, ndani ya ustahimilivu wa { $tolerance } W. Masafa ni yale ya bajeti.
 drawn-apart = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %. Hizo hutofautiana kwa hadi { $apart } W na masafa ya bajeti ya { $from } hadi { $to } W, zaidi ya ustahimilivu wa { $tolerance } W.
 # Why: one of these five follows drawn-apart.
-drawn-because-divided = Sababu: nguvu hugawanywa kwa mnururisho ambao utovu sanifu wake wa uhakika ni { $percent } %, kwa hiyo kosa la upande mmoja husogeza tathmini zaidi ya kosa lilelile la upande mwingine.
-drawn-because-curved = Sababu: makosa yasiyo ya mnururisho hayatendi kwa uwiano mnyoofu.
-drawn-because-limits = Sababu: makosa yanayojulikana kwa vikomo vyake pekee hayana mikia, ambayo bajeti huyachukulia kuwa nayo.
-drawn-because-few = Sababu: kwa { $freedom ->
+drawn-because-divided = Sababu kuu: nguvu hugawanywa kwa mnururisho ambao utovu sanifu wake wa uhakika ni { $percent } %, kwa hiyo kosa la upande mmoja husogeza tathmini zaidi ya kosa lilelile la upande mwingine.
+drawn-because-curved = Sababu kuu: makosa yasiyo ya mnururisho hayatendi kwa uwiano mnyoofu.
+drawn-because-limits = Sababu kuu: makosa yanayojulikana kwa vikomo vyake pekee hayana mikia, ambayo bajeti huyachukulia kuwa nayo.
+drawn-because-few = Sababu kuu: kwa { $freedom ->
     [one] digrii { $freedom } ya uhuru
    *[other] digrii { $freedom } za uhuru
 }, Student t na mgawanyo wa kawaida (normal) haviunganiki sawasawa kama kipeuo cha jumla ya miraba.
-drawn-because-unsettled = Sababu: uchotaji wenyewe; kwa { $freedom ->
+drawn-because-unsettled = Sababu kuu: uchotaji wenyewe; kwa { $freedom ->
     [one] digrii { $freedom } ya uhuru
    *[other] digrii { $freedom } za uhuru
 } ncha zake hutulia polepole.
 drawn-interval = Kwa hiyo masafa ni { $from } hadi { $to } W.
-drawn-settled-to = Ncha za uchotaji zinajulikana kwa ± { $within } W.
+drawn-settled-to = Ncha za masafa ya Monte Carlo zinajulikana kwa ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Majaribio zaidi hayawezi kupunguza ± chini ya { $least } W, ambazo vifaa huacha.
+outlook-at-best = Majaribio zaidi kwa vifaa hivi hayawezi kupunguza ± chini ya { $least } W.
 outlook-reached = Lengo la ± { $target } W limefikiwa.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
@@ -957,7 +958,7 @@ limits-most-other = Sehemu kubwa zaidi ya ± ni joto mahususi la maji na saa ({ 
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
+days-one = Vipindi vyote vilivyotumika ni vya siku moja: haijulikani siku hutofautiana kiasi gani, na hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
 days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
 days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowote, kwa hiyo siku haziwezi kujaribiwa.
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
@@ -975,12 +976,12 @@ days-count-two = Siku { $days }, si vipindi { $intervals }, ndizo huhesabiwa kuw
     [one] digrii { $freedom } ya uhuru
    *[other] digrii { $freedom } za uhuru
 }. Siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
-days-agree = Kuacha nje kila moja ya siku { $days } kwa zamu hutoa masafa membamba kuliko mtawanyiko wa vipindi, kwa hiyo mtawanyiko huo ndio huhesabiwa.
-days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku nyingine ingefanya hakimo ndani yake.
+days-agree = Kuacha nje kila moja ya siku { $days } kwa zamu hutoa masafa membamba kuliko mtawanyiko wa vipindi, kwa hiyo mtawanyiko huo ndio unaotumika.
+days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na tofauti za siku kwa siku hazimo ndani yake.
 # Durbin–Watson; { $p }: "p = 0.005".
 neighbours-drift = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hukosea kwa upande uleule (autocorrelation chanya), kama pale uelekeo wa jiko au anga unapobadilika polepole.
 neighbours-share = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hushiriki kipimo kimoja cha maji, kwa hiyo makosa yake hupishana juu na chini.
-neighbours-by-turns = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: makosa ya vipindi jirani hupishana juu na chini, zaidi ya vile kipimo cha maji vinachoshiriki kinavyoeleza; kuelekeza jiko upya kila baada ya vipindi viwili hufanya hivyo.
+neighbours-by-turns = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: makosa ya vipindi jirani hupishana juu na chini, zaidi ya vile kipimo cha maji vinachoshiriki kinavyoeleza, kama jiko linapoelekezwa upya kila baada ya vipindi viwili.
 neighbours-not-shown = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: hakuna autocorrelation iliyoonyeshwa.
 influential = Vipindi vyenye athari kubwa (umbali wa Cook > 4/n), hakuna kilichoondolewa: { $intervals }.
 influential-more = Vipindi vyenye athari kubwa (umbali wa Cook > 4/n), hakuna kilichoondolewa: { $intervals }; na vingine { $more }.
@@ -996,11 +997,11 @@ deviation-guard = Kanuni binafsi ya uamuzi: utovu wa uhakika huhesabiwa dhidi ya
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
-deviation-findings = Tazama pia kasoro zilizo mwanzoni mwa ripoti hii.
+deviation-findings = Tazama pia kasoro au maelezo yaliyo mwanzoni mwa ripoti hii.
 deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli; kiwango kinataka { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012
-made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water }, hewa ± { $ambient }, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8
+made-decision-text = kila thamani iliyoonekana hulinganishwa na kikomo chake, bila nafasi kwa utovu wake wa uhakika; inayolingana na kikomo hukitimiza: ukubali rahisi, JCGM 106:2012
+made-decision-guarded = kila thamani iliyoonekana hulinganishwa na kikomo chake pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hukitimiza pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water }, hewa ± { $ambient }, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari, JCGM 106:2012, 8.3 na ILAC-G8
 made-decision-wind = upepo ± { $wind }
 made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
 # How it is decided whether a limit is met. Titles of standards stay as they are.
@@ -1023,7 +1024,7 @@ made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } 
 unchecked-memory = Zimenukuliwa kwa kumbukumbu ya kichwani, bila maandishi mkononi: { $works }. Hesabu zimejaribiwa kwa mifano iliyochapishwa na kwa ukokotoaji huru; thamani hizi hazikujaribiwa. Kagua yoyote ambayo uamuzi unaitegemea.
 unchecked-common = “Mazoea ya kawaida” maana yake ni kwamba hakuna chanzo kilichochapishwa kinachojulikana.
 # Titles and names stay as they are.
-memory-s580 = ASAE S580.1 (vikomo vyake, hapa kwa maneno yetu wenyewe, na mahali inapotaka vihisi viwe)
+memory-s580 = ASAE S580.1 (vikomo vyake, kwa maneno mengine, na mahali inapotaka vihisi viwe)
 memory-decision = JCGM 106:2012 (kanuni ya uamuzi)
 memory-decision-guarded = JCGM 106:2012 na ILAC-G8 (kanuni ya uamuzi)
 memory-iec-60751 = IEC 60751 (ustahimilivu wa vipimajoto vya ukinzani)
@@ -1035,19 +1036,20 @@ memory-box = Mullick, Kandpal na Saxena 1987 na IS 13429 (namba za ubora)
 memory-dish = Mullick, Kandpal na Kumar 1991 (namba za dishi)
 memory-efficiency = Kumar, Vishwanath na Gupta 2012 (kilele cha eksergia; muhtasari wake ulionekana)
 memory-food = Chen 1985 na ASHRAE Handbook, Refrigeration (joto mahususi la vyakula)
+memory-groups = Piepho 2004 (makundi ya herufi)
 memory-cautions = ISO 13732-1:2006 (kuungua); Ciochetti na Metcalf 1984 (upasteurishaji)
 report-end = Mwisho wa ripoti { $number }
 # As ISO/IEC 17025 asks: an interpretation is marked as one.
 # { $minutes }: "20".
-balance-readings-far-apart = vipimo vingi vimeachana kwa dakika { $minutes }, na hakuna kipindi cha kiwango kinachotosha kati yao: faida na hasara zinategemea hatua kutoka kipimo kimoja hadi kingine, na ni za kielekezi
+balance-readings-far-apart = vipimo vingi vimeachana kwa dakika { $minutes }, na hakuna kipindi cha kiwango kinachotosha kati yao: pato na upotevu vinategemea hatua kutoka kipimo kimoja hadi kingine, na ni elekezi
 balance-readings-far-apart-remedy = pima maji kila dakika 9 hadi 11
-balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya pato na ya upotevu si masafa ya 95 %
+balance-one-day = data zote ni za siku moja, au hakuna siku inayoweza kuachwa nje, kwa hiyo masafa ya pato na ya upotevu si ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
 # { $range }: "880 to 930".
-balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): pato na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
+balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): pato na upotevu hutenganishwa kwa halijoto ya maji pekee, na thamani kwa mnururisho mwingine hutegemea modeli
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
 # { $range }: "-0.10 to 0.90".
-balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
+balance-loss-not-shown = upotevu ni { $loss } W/K na huenda ni sifuri ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
 cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wowote wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
 
@@ -1089,7 +1091,7 @@ cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
 cooking-assumed-load = Kila mzigo hupokea nguvu ya mzigo uliojaribiwa; mizigo midogo sana hupokea pungufu na mikubwa sana hupokea zaidi. Joto ambalo sufuria huhifadhi halihesabiwi. Nje ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
 cooking-assumed-edges = Masafa hufuata ukanda wa 95 % wa nguvu, vifaa vikiwamo, na ni ya wastani wa upashaji mwingi, si ya upashaji mmoja.
 cooking-assumed-edges-one-day = Masafa hufuata ukanda wa nguvu, vifaa vikiwamo; ni wa siku moja na si ukanda wa 95 %, kwa hiyo siku nyingine muda unaweza kuwa nje yake.
-cooking-no-months = Miezi haikutolewa: mnururisho ulipimwa katika bapa la mlalo, na katika siku ya anga safi jiko hupata ule wa bapa linalolielekea jua.
+cooking-no-months = Hakuna makadirio ya miezi: mnururisho ulipimwa katika bapa la mlalo, na modeli ya anga safi ni ya bapa linalolielekea jua.
 cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
@@ -1231,11 +1233,11 @@ danger-expected-never = mzigo uliojaribiwa hautarajiwi kufika { $hot }
 danger-expected = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
 danger-expected-open = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
 # What the line says, within the sentences above.
-notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
+notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
 notice-instrument-taken = { $quantity } kwa { $class }
-notice-date-differs = { $log }: tarehe ya duru imetajwa kuwa { $stated }, vipimo vyake vinaanza tarehe { $found }; vipimo ndivyo vinavyohesabiwa
+notice-date-differs = { $log }: tarehe ya duru imetajwa kuwa { $stated }, vipimo vyake vinaanza tarehe { $found }; vipimo ndivyo vinavyotumika
 # Slips. { $zone } is a time zone, { $away } and { $near } are kilometres, { $longitude } and { $latitude } degrees.
 notice-odd-noon-sign = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; kwa longitudo ya { $longitude } ingekuwa { $meant }: kagua alama ya longitude_deg (mashariki ni chanya), la sivyo ukanda wa saa
 notice-odd-noon-exchanged = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; latitudo na longitudo zikibadilishana ingekuwa { $meant }: kagua kama latitude_deg na longitude_deg zimewekwa mahali pa nyingine, la sivyo ukanda wa saa
@@ -1259,7 +1261,7 @@ notice-odd-run = { $log }: vipindi vyake vinapokea { $share } % ya nguvu ambayo 
 notice-stuck-sensor = { $log }: { $quantity } ni { $value } { $unit } katika kila kimoja cha vipimo { $readings } kwa muda wa { $time }, huku vingine vikibadilika; kagua kama kihisi kiliunganishwa na kama hii ndiyo safuwima yake; acha seli tupu pasipopimwa kitu
 notice-water-air-exchanged = { $log }: hewa inapanda kwa { $air } K na maji kwa { $water } K; ikiwa safuwima zimebadilishana, itaje kila moja kwa water_temperature na ambient_temperature chini ya [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
-notice-load-pounds = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama nambari ingekuwa pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, ibadilishe (1 lb ni 0.4536 kg)
+notice-load-pounds = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama namba ingekuwa pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, ibadilishe (1 lb ni 0.4536 kg)
 notice-load-square-feet = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama eneo lingekuwa katika futi za mraba, au urefu wake katika futi, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, libadilishe (1 ft² ni 0.0929 m², 1 ft ni 0.3048 m)
 notice-load-kilograms = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama kilo zilibadilishwa kana kwamba ni pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, andika kilo kama zilivyopimwa
 notice-load-square-metres = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama mita za mraba zilibadilishwa kana kwamba ni futi za mraba, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, andika mita za mraba kama zilivyopimwa
@@ -1401,7 +1403,7 @@ figure-rating = { $power } W kwa { $at }
 figure-difference-short = tofauti ya halijoto Td, { $unit }
 figure-start = saa ya mahali mwanzoni
 # Of a normal distribution: how many standard deviations from the mean one expects a value.
-figure-expected = inayotarajiwa, michepuko sanifu
+figure-expected = kwantaili ya mgawanyo wa kawaida
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps kutoa mstari, W
 figure-band = mstari na ukanda wake, W
@@ -1466,7 +1468,7 @@ index-some-invented = Baadhi ya data ni za kubuni, kwa maonyesho
 index-statement = Kila tokeo linahusu tu jiko kama lilivyojaribiwa.
 index-no-rating = Hakuna kampeni kati ya hizi yenye tathmini.
 # "compare" is a command.
-index-order = Mpangilio ni wa namba na hausemi jiko lipi ni bora: kampeni zinaweza kutofautiana kwa mahali, hali ya hewa, mzigo na vifaa. Kama tofauti kati ya mbili kati yake ni halisi, amri “simmerline compare” hukokotoa.
+index-order = Mpangilio ni wa namba na hausemi jiko lipi ni bora: kampeni zinaweza kutofautiana kwa mahali, hali ya hewa, mzigo na vifaa. Amri “simmerline compare” huonyesha kama tofauti kati ya mbili kati yake ni halisi.
 page-index-reports = Ripoti na data
 index-web-page = ripoti
 index-pdf = ripoti kama PDF
@@ -1632,7 +1634,7 @@ status-excluded = muda ulioondolewa na mpimaji
 comparison-span = { $from } hadi { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: peke yake haitofautishi majiko.
+verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: tathmini pekee hazionyeshi kama majiko yanatofautiana.
 # In place of all that follows up to verdict-untold, where the plane of irradiance differs.
 verdict-planes = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, kwa hiyo haiwezi kusemwa kama majiko yanatofautiana.
 # The sentence that follows is of that.
@@ -1667,7 +1669,7 @@ needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
        *[other] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, zingetosha
     } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
-needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa ambavyo si vilevile kwa id, hutofautiana mno.
+needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa visivyo na id moja, hutofautiana mno.
 
 ## Comparison: what a difference comes from
 #
@@ -1746,7 +1748,7 @@ caveat-not-valid-text = { $campaigns }: maji yalipata joto zaidi ya mwanga wa ju
 caveat-no-rating = Hakuna tathmini
 caveat-no-rating-text = { $campaigns }: ni namba nyingine tu zinazoweza kulinganishwa.
 caveat-indicative = Elekezi tu
-caveat-indicative-text = { $campaigns }. Tofauti inayotokana na kampeni kama hiyo si bora kuliko tathmini yake.
+caveat-indicative-text = { $campaigns }. Tofauti inayotokana na kampeni kama hiyo haiaminiki zaidi ya tathmini yake.
 caveat-few-days = Siku chache
 caveat-few-days-text = { $campaigns }: vipindi vilivyotumika vya siku moja au mbili, kwa hiyo ni vigumu kujua siku hutofautiana kiasi gani.
 caveat-limits = Vikomo
@@ -1780,7 +1782,7 @@ caveat-testers = Wapimaji
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Vihisi
-caveat-sensors-none = Hakuna kampeni mbili zinazotaja kihisi kilekile cha mnururisho kwa id yake: hakuna kosa lolote la vihisi vya mnururisho linalofutana katika tofauti.
+caveat-sensors-none = Hakuna kampeni mbili zinazotoa id moja kwa kihisi cha mnururisho: hakuna kosa lolote la vihisi vya mnururisho linalofutana katika tofauti.
 # { $groups }: some of calls-numbers, with ";" between them.
 caveat-sensors-text = Kihisi kilekile cha mnururisho, kwa id yake: { $groups }. Katika tofauti nyingine zote hakuna kosa lolote la vihisi vya mnururisho linalofutana.
 # Follows either of the two, where irradiance was estimated.
@@ -1889,7 +1891,7 @@ page-comparison-made-with = Imetengenezwa kwa
 comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
 comparison-note-ratings = Kila tathmini ni ile ya kiwango: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Hubadilisha nguvu kwa uwiano hadi 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
-comparison-note-planes = Pale ambapo mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, hakuna tofauti inayoitwa halisi au isiyoonyeshwa: si tathmini wala mapato kwa kila W/m² yaliyo ya aina moja hapo.
+comparison-note-planes = Pale ambapo mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, hakuna tofauti inayoitwa halisi au isiyoonyeshwa: si tathmini wala mapato kwa kila W/m² yanayoweza kulinganishwa hapo.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
 comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa nje katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kifutane: hapa katika { $paired } kati ya { $pairs ->
         [one] jozi { $pairs }
@@ -1899,9 +1901,9 @@ comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (S
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
-comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, kwa kumbukumbu ya kichwani): kati ya kampeni zinazoweza kulinganishwa, moja kwa moja au kupitia nyingine, mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa, haziwezi kulinganishwa, au hazikujaribiwa kwa siku kadhaa kila moja.
-comparison-note-causes = Tofauti inatoka wapi huelezwa na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
-comparison-note-needed = Ni siku ngapi zaidi zinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
+comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): kati ya kampeni zinazoweza kulinganishwa, moja kwa moja au kupitia nyingine, mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa, haziwezi kulinganishwa, au hazikujaribiwa kwa siku kadhaa kila moja.
+comparison-note-causes = Sababu hutokana na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
+comparison-note-needed = Siku zinazohitajika zaidi: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
 comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1968,8 +1970,8 @@ plan-never-enough = haifiki kamwe { $least } W/m² (juu kabisa { $highest }): ha
 plan-water = maji
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } kwa kila moja ya { $area }, katika chombo kimoja
-plan-load-several = { $load }, { $each } kwa kila moja ya { $area }, { $vessel } katika kila kimoja cha vyombo { $vessels }
+plan-load-one = { $load }: { $each } kwa kila m² ya eneo la kupokea mwanga ({ $area }), katika chombo kimoja
+plan-load-several = { $load }: { $each } kwa kila m² ya eneo la kupokea mwanga ({ $area }), { $vessel } katika kila kimoja cha vyombo { $vessels }
 plan-load-stated = faili ya kampeni inasema { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = kuanzia
@@ -1989,7 +1991,7 @@ plan-high-sun = jua la juu
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua), jua likiwa juu na likibadilika kidogo zaidi; mazoea ya kawaida, hakuna chanzo kilichochapishwa
 plan-high-sun-most = hadi { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua
-plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hutafutwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
+plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hukubaliwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
 plan-high-sun-none = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: hakuna wakati wa siku hii unaofaa
 plan-dry-begin = kwa chombo kitupu na kikavu, baridi kama hewa, kikiwa na kifuniko, jiko likiwa limeelekezwa
 plan-dry-read = chombo kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi chombo kiwe kimebaki vilevile kwa nusu saa; kwa saa moja kwa kipimajoto cha mshale chenye hatua za 10 °F au 5 °C
@@ -2005,7 +2007,7 @@ plan-aim = kuelekeza
 plan-aim-unknown = nusu ya pembe ya kupokea mwanga haikutajwa, kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
 plan-aim-no-time = hakuna wakati wa siku hii unaoweza kutumika
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = saa { $clocks }, na si tena: { $angle }° zinatosha kwa dirisha lote
+plan-aim-once = saa { $clocks } tu: { $angle }° zinatosha kwa dirisha lote
 plan-aim-drive = wakati wote, kwa mtambo: jua husonga { $angle }° kwa chini ya { $time }
 plan-aim-at = saa { $clocks }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo ({ $minutes } min)
 plan-aim-every = kila { $minutes } min kuanzia { $first }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo
@@ -2123,17 +2125,17 @@ tested-no-water = hakuna: hakuna duru ya kampeni hii inayopasha maji
 tested-vessel-temperature = halijoto ya chombo
 error-vessel-temperature = kipimajoto cha chombo
 error-vessel-heat = uwezo wa vyombo kuhifadhi joto
-known-vessel-heat = ndani ya { $percent } % ya kilichotajwa
+known-vessel-heat = ndani ya { $percent } % ya thamani iliyotajwa
 budget-not-told-apart = hautenganishwi katika ripoti hii
-tested-instruments-note-dry = Utovu sanifu wa uhakika (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi hukisiwa: kwa chombo, kipimajoto cha oveni chenye mshale, ndani ya ± 10 K (mazoea ya kawaida).
+tested-instruments-note-dry = Utovu sanifu wa uhakika (k = 1); kwa daraja, vikomo vyake. Pale ambapo hakuna kati ya hivi kilichotajwa, daraja la tahadhari kubwa zaidi hukisiwa: kwa chombo, kipimajoto cha oveni chenye mshale, ndani ya ± 10 K (mazoea ya kawaida).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
 headline-no-water = Hakuna tathmini kwa mujibu wa ASAE S580.1: hakuna duru ya kampeni hii inayopasha maji.
-headline-spread = ± ni kwa 95 %: siku, vipimo, vifaa.
-headline-spread-one-day = ± ni ya siku moja, vipimo na vifaa; si ya 95 %.
+headline-spread = Masafa ya 95 %: siku, vipimo, vifaa.
+headline-spread-one-day = Masafa ya siku moja: vipimo, vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } juu ya hewa ya { $ambient }.
 fact-reached = Kilifika
 fact-good-for = Hufaa kwa
@@ -2154,8 +2156,8 @@ summary-indicative = (elekezi)
 summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
 # The same where figures of one day are among them; the next message follows it.
 summary-note-some = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “siku moja”: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
-summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±, kwa hiyo si ya 95 %.
-summary-note-indicative = Palipoandikwa “elekezi”, masharti yake hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa.
+summary-note-one-day = Palipoandikwa “siku moja”, tofauti za siku kwa siku hazimo katika ±, kwa hiyo si ya 95 %.
+summary-note-indicative = Palipoandikwa “elekezi”, masharti ya utaratibu hayakutimizwa, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
 figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kiwango kilekile
 figure-ps50-not-with = nguvu kwa mnururisho mwingine, au tathmini za kiwango kingine
@@ -2202,7 +2204,7 @@ figure-peak-exergy = kilele cha eksergia (exergy)
 figure-peak-exergy-good-for = kulinganisha majiko ya ukubwa mmoja chini ya jua lilelile
 figure-peak-exergy-not-with = vilele katika mnururisho mwingine
 figure-quality-factor = kigezo cha ubora (quality factor)
-figure-quality-factor-good-for = kuona pato na upotevu hukutana wapi
+figure-quality-factor-good-for = kulinganisha pato na upotevu kwenye kilele
 figure-quality-factor-not-with = makala zinazofafanua upotevu kwa njia nyingine
 
 ## Procedures beside the rating
@@ -2230,7 +2232,7 @@ dry-what = Chombo kitupu cheusi au bamba tupu huachwa juani hadi kisizidi kupata
 dry-plane-normal = Mnururisho ni wa kihisi kilicholielekea jua.
 dry-plane-horizontal = Mnururisho ni wa kihisi kilicholala bapa: linganisha tu na vingine vilivyolala bapa.
 dry-plane-estimated = Mnururisho umekadiriwa.
-dry-plane-not-stated = Hakuna aliyetaja jinsi kihisi cha mnururisho kilivyoshikwa: usilinganishe na kingine chochote.
+dry-plane-not-stated = Bapa la kihisi cha mnururisho halikutajwa: usilinganishe na thamani nyingine yoyote.
 # { $runs }: more than one.
 dry-mean-of = Thamani ni wastani wa { $runs ->
     [one] duru { $runs } yenye
@@ -2276,8 +2278,8 @@ dry-still-moves-remedy = anza mapema zaidi, elekeza upya, na uendelee hadi halij
 section-box-cooker = Namba za ubora za jiko la sanduku
 box-what = F1 = (Tp − Ta)/H: jinsi sanduku tupu linavyopanda juu ya hewa kwa kila W/m² katika bapa la mlalo. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: jinsi joto lake linavyoingia vizuri katika mzigo kamili, kwa muda τ ambao maji hupanda kwa ΔT; T, Ta na H ni wastani wa muda huo.
 box-grade = daraja
-box-grade-a = A: F1 kwa hakika iko juu ya { $limit } K m²/W (IS 13429)
-box-grade-none = hakuna: F1 haiko kwa hakika juu ya { $limit } K m²/W, kikomo cha daraja A (IS 13429); madaraja ya chini hayatathminiwi
+box-grade-a = A: masafa yote ya F1 yako juu ya { $limit } K m²/W (IS 13429)
+box-grade-none = hakuna: masafa ya F1 hayako yote juu ya { $limit } K m²/W, kikomo cha daraja A (IS 13429); madaraja ya chini hayatathminiwi
 box-rests-on-dry = F1 inategemea { $runs ->
     [one] duru kavu { $runs } yenye
    *[other] duru kavu { $runs } zenye
@@ -2301,7 +2303,7 @@ box-no-dry-run-remedy = acha sanduku tupu juani karibu na adhuhuri na urekodi ha
 box-no-plateau = hakuna duru kavu yenye kilele tulivu, kwa hiyo hakuna F1, wala F2
 box-no-plateau-remedy = angalia kinachokosekana katika duru kavu
 box-plane-normal = mnururisho ulipimwa kwa kulielekea jua; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
-box-plane-not-stated = hakuna aliyetaja jinsi kihisi cha mnururisho kilivyoshikwa; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
+box-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
 box-plane-estimated = mnururisho umekadiriwa; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
 box-plane-remedy = laza kihisi bapa kando ya sanduku, na utaje plane = "horizontal"
 box-cover-mirrors = F1 na F2 ni za sanduku ambalo viakisi vyake vya nyongeza, kama vipo, vimefunikwa; hakuna rekodi inayoonyesha hilo
@@ -2312,7 +2314,7 @@ box-no-heating = hakuna upandaji kutoka { $from } hadi { $to } °C bila pengo, w
    *[other] duru { $runs } za
 } maji, kwa hiyo hakuna F2
 box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C, na usome angalau kila dakika ishirini
-box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
+box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazikutumika: { $runs }
 # Loads in kg/m².
 box-load-off = mzigo ulikuwa { $load }; mzigo kamili ni takriban { $full }
 box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo; tathmini inataka kilo 7 kwa kila m² ya eneo la kupokea mwanga, kwa hiyo mzigo mmoja hautoshelezi zote mbili kila mara
@@ -2320,7 +2322,7 @@ box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo;
 box-beyond-reach = katika { $rises ->
     [one] upandaji { $rises }
    *[other] upandaji { $rises }
-} maji yalifika { $end } juu ya hewa, jambo lisilowezekana kwa F1 hii: F1·H hapo ni { $reach }. Upandaji kama huo hauhesabiwi
+} maji yalifika { $end } juu ya hewa, zaidi ya F1 hii inavyoruhusu: F1·H hapo ni { $reach }. Upandaji kama huo hautumiki
 box-no-upper-end = F1·H ni { $reach }, karibu sana na { $end } ambazo mwisho wa upandaji wa maji uko juu ya hewa, kiasi kwamba F2 haina ncha ya juu
 box-near-reach = mwisho wa upandaji wa maji, { $end } juu ya hewa, uko karibu na F1·H, { $reach }: F1 ikipungua kwa 1 % F2 huongezeka kwa { $more } %
 box-reach-remedy = jaribu katika jua kali zaidi, au maliza upandaji chini zaidi
@@ -2330,13 +2332,13 @@ box-one-day-remedy = jaribu katika siku nyingine
 ## Concentrating cooker
 
 section-dish = Jaribio la kupoa na kupasha
-dish-what = Kivulini mzigo hupoteza halijoto yake juu ya hewa kwa muda bainifu τ0; kwa uwezo C wa maji na vyombo kuhifadhi joto, C/τ0 ni upotevu wake. F′UL ni upotevu huo kwa kila m² ya eneo la vyombo. Juani, F′η0 ni sehemu ya mwanga ulio kwenye eneo la kupokea mwanga ambayo mzigo hupata, upotevu ukiongezwa.
+dish-what = Kivulini halijoto ya mzigo juu ya hewa hupungua kwa muda bainifu τ0; upotevu wake ni C/τ0, ambapo C ni uwezo wa maji na vyombo kuhifadhi joto. F′UL ni upotevu huo kwa kila m² ya eneo la vyombo. Juani, F′η0 ni sehemu ya mwanga ulio kwenye eneo la kupokea mwanga ambayo mzigo hufyonza, bila kutoa upotevu.
 dish-loss = upotevu kwa hewa kutokana na kupoa, F′UL·At
 dish-rests-on-cooling = Upotevu unategemea { $runs ->
     [one] duru { $runs } ya kupoa
    *[other] duru { $runs } za kupoa
 }, kutoka { $from } kushuka hadi { $to }.
-dish-rests-on-vessels = Vyombo huhesabiwa kwa { $heat } J/K: { $basis }.
+dish-rests-on-vessels = Uwezo wa vyombo kuhifadhi joto umejumuishwa, { $heat } J/K: { $basis }.
 dish-rests-on-heating = Kigezo cha mwanga kinategemea { $runs ->
     [one] upashaji { $runs }
    *[other] upashaji { $runs }
@@ -2353,15 +2355,15 @@ dish-key-told = kwa muda bainifu
 dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
 dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
 dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
-dish-begins-too-cool = { $log }: maji yanaanza { $above } juu ya hewa, na duru ya kupoa huanza angalau { $least } juu yake; haihesabiwi
+dish-begins-too-cool = { $log }: maji yanaanza { $above } juu ya hewa, na duru ya kupoa huanza angalau { $least } juu yake; haitumiki
 dish-begins-too-cool-remedy = anza karibu na kuchemka
-dish-warms = { $log }: maji yalipata joto la { $rise } zaidi ya yalivyokuwa kabla, kwa hiyo jua liliyafikia, au maji ya moto yaliongezwa; haihesabiwi
+dish-warms = { $log }: maji yalipata joto la { $rise } zaidi ya yalivyokuwa kabla, kwa hiyo jua liliyafikia, au maji ya moto yaliongezwa; haitumiki
 dish-warms-remedy = geuza jiko mbali na jua au tia kivuli uwazi wote wa jiko
-dish-cooling-too-short = { $log }: kabla ya pengo la zaidi ya dakika ishirini au muda ulioondolewa kuna vipimo vichache mno, au kushuka kwa chini ya moja ya tano ya halijoto ya mwanzo juu ya hewa; haihesabiwi
+dish-cooling-too-short = { $log }: kabla ya pengo la zaidi ya dakika ishirini au muda ulioondolewa kuna vipimo vichache mno, au kushuka kwa chini ya moja ya tano ya halijoto ya mwanzo juu ya hewa; haitumiki
 dish-cooling-too-short-remedy = soma kila dakika tano au mara nyingi zaidi, kwa saa moja au zaidi
 dish-no-loss-area = eneo la vyombo halikutajwa, kwa hiyo upotevu umetolewa kwa W/K pekee
 dish-no-loss-area-remedy = taja loss_area_m2 chini ya [cooker]: kuta na kifuniko cha vyombo
-dish-no-vessel-heat = joto ambalo vyombo huhifadhi halikutajwa, na halihesabiwi: upotevu na kigezo cha mwanga ni vidogo mno kwa kiasi hicho
+dish-no-vessel-heat = uwezo wa vyombo kuhifadhi joto haukutajwa, na haukujumuishwa: upotevu na kigezo cha mwanga ni vidogo mno kwa kiasi hicho
 dish-no-vessel-heat-remedy = pima kwa mizani vyombo vikiwa vitupu: vessel_mass_kg na vessel_material chini ya [load]
 dish-no-heating = hakuna duru ya maji yenye upandaji wa { $rise } wenye mnururisho, bila mapengo wala muda ulioondolewa, kwa hiyo hakuna kigezo cha mwanga
 dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } juani, pamoja na mnururisho
@@ -2370,7 +2372,7 @@ dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule
 dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
 dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi sana, na kwa moja ya sita au zaidi katika ukungu (mazoea ya kawaida)
 dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
-dish-no-end = ndani ya kiasi ambacho vifaa vinaweza kukosea, mojawapo ya namba haina mwisho wa masafa yake, na haikutolewa
+dish-no-end = ndani ya utovu wa uhakika wa vifaa, masafa ya mojawapo ya namba hayana mwisho, na haikutolewa
 dish-no-end-remedy = pima mnururisho kwa kihisi kinachojulikana vizuri zaidi, na taja utovu wake wa uhakika
 dish-one-day = kupoa au kupasha ni kwa siku moja, kwa hiyo masafa si masafa ya 95 %
 dish-one-day-remedy = jaribu katika siku nyingine
@@ -2378,9 +2380,9 @@ dish-one-day-remedy = jaribu katika siku nyingine
 ## Energy and exergy
 
 section-efficiency = Nishati na eksergia (exergy)
-efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mwanga wa jua ulio kwenye eneo la kupokea mwanga. Ufanisi wa eksergia: vivyo hivyo kwa kile kinachoweza kufanya kazi, kwa hiyo maji ya moto huhesabiwa zaidi ya maji ya vuguvugu. Kilele cha eksergia: ncha ya parabola ya eksergia dhidi ya tofauti ya halijoto; kigezo cha ubora: kilele hicho gawanya kwa eksergia ya joto linalopotea hapo.
+efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mwanga wa jua ulio kwenye eneo la kupokea mwanga. Ufanisi wa eksergia: vivyo hivyo kwa eksergia, sehemu inayoweza kufanya kazi, ambamo maji ya moto huhesabiwa zaidi ya maji ya vuguvugu. Kilele cha eksergia: ncha ya parabola ya eksergia dhidi ya tofauti ya halijoto; kigezo cha ubora: kilele hicho gawanya kwa eksergia ya joto linalopotea hapo.
 # { $range } in °C.
-efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vyenye vipimo vizuri, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
+efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vyenye vipimo vizuri, maji ya { $range }, { $irradiance } W/m² kwa wastani. Uwezo wa vyombo kuhifadhi joto haukujumuishwa.
 efficiency-peak-at = Kilele kiko { $difference } juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
 efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi.
 efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi. Hakuna kilele kati ya vipindi.
@@ -2391,13 +2393,13 @@ efficiency-key-intervals = vipindi
 # As in English
 efficiency-key-parabola = parabola
 efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua likiwa 5777 K; eksergia ya maji kwa sheria ya pili ya themodinamiki. Kama Öztürk 2004 na wengine; makala huchagua masafa mengine ya halijoto ya maji, kwa hiyo linganisha tu na masafa yaliyo juu. Kilele na kigezo cha ubora kwa mujibu wa Kumar, Vishwanath na Gupta 2012; kwamba upotevu huko ni eksergia ya joto lililopotea, u·Td·(1 − Ta/T), kwa u ya ripoti hii, ni tafsiri ya mradi huu.
-efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua huhesabiwa kuwa mdogo mno, na ufanisi, ambao ni sehemu yake, huwa mkubwa mno
+efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua hukadiriwa chini, na ufanisi huwa mkubwa mno
 efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
 efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
 efficiency-no-peak-remedy = jaribu kuanzia 5 K juu ya hewa hadi karibu na kuchemka
-efficiency-no-loss = huenda hakuna upotevu, kwa hiyo hakuna kigezo cha ubora
+efficiency-no-loss = huenda upotevu ni sifuri, kwa hiyo hakuna kigezo cha ubora
 efficiency-no-loss-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
-efficiency-one-day = yote ni ya siku moja, kwa hiyo masafa si masafa ya 95 %
+efficiency-one-day = data zote ni za siku moja, kwa hiyo masafa si ya 95 %
 efficiency-one-day-remedy = jaribu katika siku nyingine
 
 ## Where no water heats
@@ -2425,6 +2427,7 @@ terminal-invented = { $title } (ya kubuni)
 terminal-horizontal = kihisi cha mlalo
 terminal-plane-not-stated = bapa la kihisi halikutajwa
 terminal-one-day = siku moja tu: ± si ya 95 %
+terminal-days-not-in-spread = mtawanyiko wa siku haumo katika ±: si ya 95 %
 terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })
@@ -2458,7 +2461,7 @@ check-name = kampeni
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
-check-so-far-balance = { $none }; mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
+check-so-far-balance = { $none }; mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango
 check-none-used = hakuna tathmini: { $intervals ->
     [0] hakuna kipindi
     [one] kipindi pekee kilichopo hakiwezi kutumika
@@ -2479,7 +2482,7 @@ check-date = tarehe
 check-readings = vipimo
 check-intervals = vipindi
 check-used = vilitumika
-check-aside = kando kwa sababu
+check-aside = kando
 check-kind = aina
 check-from = kuanzia
 check-to = hadi
@@ -2496,7 +2499,7 @@ aside-reading-gap = mapengo
 aside-excluded-by-tester = kuondolewa
 aside-not-cloudless = anga
 # Headings.
-check-findings = Kinachoizuia kukidhi, na jinsi ya kukirekebisha
+check-findings = Kasoro, na jinsi ya kuzirekebisha
 check-notes = Ya kutaja pamoja na namba
 check-set-aside = Vipindi vilivyowekwa kando, na kinachosaidia
 check-notices = Maelezo
@@ -2529,21 +2532,21 @@ check-no-figures = Bado hakuna namba nyingine.
 box-grade-one-day = hakuna: F1 iko juu ya { $limit } K m²/W (IS 13429), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
 box-grade-not-flat = hakuna: mnururisho haukupimwa kwa kihisi kilicholala bapa, ambacho kikomo, { $limit } K m²/W, kinakihusu (IS 13429)
 box-glass = Kioo ni { $area }, kama ilivyotajwa.
-box-glass-not-stated = Eneo la kupokea mwanga, { $area }, linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja eneo la kioo.
+box-glass-not-stated = Eneo la kupokea mwanga, { $area }, limechukuliwa kuwa la kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja eneo la kioo.
 box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
 boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
-boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
+boiling-may-not = hakuna muda wa kuchemka: ndani ya utovu wa uhakika wa namba, huenda maji yasifike { $boiling }, ambapo huchemka
 boiling-remedy = jaribu katika jua kali zaidi, au boresha jiko
-dish-runs-left-out = duru za maji zisizo na upandaji wa { $rise } juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
+dish-runs-left-out = duru za maji zisizo na upandaji wa { $rise } juani usio na mapengo wala muda ulioondolewa, ambazo hazikutumika: { $runs }
 dry-no-ambient = hewa haikusomwa ndani ya saa mbili za vipande thabiti
 dry-no-ambient-remedy = soma hewa angalau kila mara ya pili
 dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } zaidi
-dry-no-end = tofauti kwa kila W/m² haitolewi: ndani ya kiasi ambacho mnururisho unaweza kukosea, masafa yake hayana mwisho
-efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si ndani ya kiasi ambacho vifaa vinaweza kukosea: hakikutolewa
+dry-no-end = tofauti kwa kila W/m² haitolewi: ndani ya utovu wa uhakika wa mnururisho, masafa yake hayana mwisho
+efficiency-peak-unsure = kilele hakikutolewa: hakipo bila mojawapo ya siku, au ndani ya utovu wa uhakika wa vifaa
 efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
 efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana
 efficiency-too-much-remedy = kagua eneo la kupokea mwanga, mzigo na vizio
-tested-instruments-note-cooling = Utovu sanifu wa uhakika (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi hukisiwa (mazoea ya kawaida).
+tested-instruments-note-cooling = Utovu sanifu wa uhakika (k = 1); kwa daraja, vikomo vyake. Pale ambapo hakuna kati ya hivi kilichotajwa, daraja la tahadhari kubwa zaidi hukisiwa (mazoea ya kawaida).
 
 ## Comparison: figures beside the rating
 
@@ -2603,12 +2606,12 @@ figure-unlike-load-or-sun = mzigo, jua au hewa nyingine
 figure-unlike-load = mzigo mwingine
 figure-unlike-span = masafa mengine ya halijoto ya maji
 figure-unlike-vessel-heat = joto la vyombo huhesabiwa katika moja tu
-figure-unlike-no-budget = ± yake haikutajwa chanzo kwa chanzo
+figure-unlike-no-budget = ± yake haina bajeti kwa chanzo
 beside-note = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “{ beside-one-day }”. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = Chombo kikavu cha { $second } hupata joto zaidi kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W zaidi ({ $interval }), { $share } %: zimetofautishwa.
-beside-cooler = Chombo kikavu cha { $second } hupata joto pungufu kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W pungufu ({ $interval }), { $share } %: zimetofautishwa.
+beside-hotter = Chombo kikavu cha { $second } hupata joto zaidi kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W zaidi ({ $interval }), { $share } %: tofauti halisi.
+beside-cooler = Chombo kikavu cha { $second } hupata joto pungufu kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W pungufu ({ $interval }), { $share } %: tofauti halisi.
 beside-hotter-one-day = Chombo kikavu cha { $second } kilipata joto zaidi kwa kila W/m² kuliko kile cha { $first } vilipojaribiwa: { $difference } K m²/W zaidi ({ $interval }), { $share } %. Havikujaribiwa kwa siku kadhaa kila kimoja, kwa hiyo huenda siku pekee zinaieleza tofauti hiyo: jaribu vyote viwili tena katika siku nyingine.
 beside-cooler-one-day = Chombo kikavu cha { $second } kilipata joto pungufu kwa kila W/m² kuliko kile cha { $first } vilipojaribiwa: { $difference } K m²/W pungufu ({ $interval }), { $share } %. Havikujaribiwa kwa siku kadhaa kila kimoja, kwa hiyo huenda siku pekee zinaieleza tofauti hiyo: jaribu vyote viwili tena katika siku nyingine.
 beside-hotter-by-chance = Haijulikani ni chombo kikavu kipi hupata joto zaidi kwa kila W/m², kile cha { $second } au cha { $first }: hutofautiana kwa { $difference } K m²/W ({ $interval }), { $share } %, lakini kati ya jozi { $pairs } moja inaweza kutofautiana hivyo kwa bahati.
@@ -2625,8 +2628,8 @@ comparison-dry-caption = Halijoto ya chombo kikavu kwa °C dhidi ya dakika tangu
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Halijoto ya chombo kikavu dhidi ya wakati, ya juu kabisa { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
-beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
-beside-note-alike = Namba hulinganishwa pale faili za kampeni zinaporuhusu kudhani kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
+beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Athari ya siku moja kwa zote mbili haiondolewi, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
+beside-note-alike = Namba hulinganishwa pale faili za kampeni zinapotaja hali zinazofanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida. “Vyombo havikutajwa”: haijulikani kama vilifanana.
 beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa imesahihishwa kwa mbinu ya Holm kwa jozi ambamo namba hulinganishwa, kati ya { $pairs } kwa jumla; haikusahihishwa kwa idadi ya namba. Tofauti ya siku mojamoja haiitwi kamwe iliyotofautishwa.
 
 ## Slips that show
@@ -2638,23 +2641,23 @@ dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo ma
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = tia kivuli uwazi wote wa jiko na sufuria inapopoa, na andika upepo katika zote mbili
-box-plane-turned = vipimo vya kihisi kilicholala bapa viligeuzwa kuelekea jua, kadirio; F1 na F2 hufafanuliwa kwa vipimo kama vilivyokuwa
+box-plane-turned = vipimo vya kihisi kilicholala bapa viligeuzwa kuelekea jua, kadirio; F1 na F2 hufafanuliwa kwa vipimo visivyogeuzwa
 box-plane-turned-remedy = tengeneza kampeni ya pili kwa rekodi zilezile bila estimate, kwa plane = "horizontal"
 notice-long-run-other = { $log }: vipimo vinachukua siku { $days }, duru ni jaribio moja katika siku moja; kagua tarehe, au weka start na end
 finding-no-water = hakuna duru ya kampeni hii inayopasha maji, kwa hiyo hakuna cha kutathmini
 finding-no-water-remedy = pasha mzigo wa maji uliopimwa kwa mizani ili kupata tathmini; namba nyingine zinajitegemea
-instrument-assumed = bila kutajwa; limekisiwa daraja { $class }: { $basis }
+instrument-assumed = bila kutajwa; imekisiwa kuwa { $class }: { $basis }
 
 ## A test day while it runs, on the terminal
 
 # The first line: how it stands. It is read in the sun, so it is short.
-watch-waiting = Inasubiriwa safu ya kwanza ya leo
-watch-silent = Hakuna safu kwa { $time }
-watch-over = Dirisha la jua limefungwa: hakuna vipindi zaidi leo
+watch-waiting = Inasubiriwa safumlalo ya kwanza ya leo
+watch-silent = Hakuna safumlalo kwa { $time }
+watch-over = Dirisha la jua la leo limefungwa
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Inapimwa: { $kind }
 watch-begins = Kipindi kinaanza
-watch-no-run = Safu zinakuja, lakini si za duru yoyote
+watch-no-run = Safumlalo zinakuja, lakini si za duru yoyote
 # { $passed }, { $length }: minutes.
 watch-good = Vizuri hadi sasa: dakika { $passed } kati ya { $length } za kipindi hiki
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2680,7 +2683,7 @@ watch-above = { $difference } juu ya hewa (Td)
 watch-air = hewa { $air }
 watch-irradiance = { $irradiance } W/m²
 # { $turned }: as it counts, { $irradiance }: as the sensor that lies flat has it.
-watch-irradiance-turned = { $turned } W/m² kuelekea jua, ndiyo inayohesabika (kihisi kilicholala bapa: { $irradiance })
+watch-irradiance-turned = { $turned } W/m² kuelekea jua, ndiyo inayotumika (kihisi kilicholala bapa: { $irradiance })
 watch-wind = upepo { $wind }
 watch-spoils = kinaharibiwa na
 watch-spoils-irradiance = mnururisho chini ya { $low } au juu ya { $high } W/m²
@@ -2693,8 +2696,8 @@ watch-last-day = siku ya mwisho
 watch-gained-on = { $date }: { $gained }
 # { $all }: intervals of today, used or not.
 watch-gained = { $all ->
-    [one] vinahesabika { $used } kati ya kipindi { $all }
-   *[other] vinahesabika { $used } kati ya vipindi { $all }
+    [one] vilivyotumika { $used } kati ya kipindi { $all }
+   *[other] vilivyotumika { $used } kati ya vipindi { $all }
 }
 watch-missing = bado vinahitajika: { $missing }
 watch-missing-nothing = tayari vinatosha
@@ -2708,10 +2711,10 @@ watch-opens = linafunguka saa { $clock }, baada ya { $time }
 watch-closes = linafungwa saa { $clock }, baada ya { $time }
 watch-closed = lilifungwa saa { $clock }
 # { $said }: what check says; { $level }: one of those that begin with level-.
-watch-so-far = { $level }: { $said } (safu hadi { $clock })
+watch-so-far = { $level }: { $said } (safumlalo hadi { $clock })
 watch-so-far-no-row = { $level }: { $said }
 watch-time = saa
-watch-time-text = { $now }; safu ya mwisho { $row }
+watch-time-text = { $now }; safumlalo ya mwisho { $row }
 watch-seconds = { $seconds } s
 # From two days on.
 watch-days = siku { $days }
@@ -2719,11 +2722,11 @@ watch-days = siku { $days }
 watch-log-missing = { $log } haipo bado
 watch-log-gone = { $log } haipo tena; inaonyeshwa iliyokuwa nayo kabla
 watch-not-read = haiwezi kutumika sasa: { $what }
-watch-campaign-not-read = faili ya kampeni haiwezi kutumika sasa, ya mwisho iliyo nzuri inahesabika: { $what }
-watch-line-not-ended = { $log }: mstari wake wa mwisho haujakamilika, na bado hauhesabiki
-watch-begun-anew = { $log } imeandikwa upya: kinachohesabika ni kilichomo sasa tu
+watch-campaign-not-read = faili ya kampeni haiwezi kutumika sasa, ya mwisho iliyo nzuri inatumika: { $what }
+watch-line-not-ended = { $log }: mstari wake wa mwisho haujakamilika, na bado hautumiki
+watch-begun-anew = { $log } imeanzishwa upya: kinachotumika ni kilichomo sasa tu
 watch-none-later = mistari imekuja bila kipimo cha baada ya { $clock }: je, saa ya kirekodi imerudishwa nyuma?
-watch-clock-jumped = saa ya safu imeruka kwa { $time }
-watch-clocks-apart = saa ya safu na ya kompyuta hii zinatofautiana kwa { $time }
+watch-clock-jumped = saa ya safumlalo imeruka kwa { $time }
+watch-clocks-apart = saa ya safumlalo na ya kompyuta hii zinatofautiana kwa { $time }
 watch-caution = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu. Geuza jiko mbali na jua kabla ya kuingiza mkono. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 watch-caution-dry = Chombo kikavu hupata joto la juu sana kuliko 100 °C na huunguza kwa kuguswa. Usimwage kamwe maji ndani yake kikiwa na moto. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.

@@ -228,6 +228,7 @@ mod language {
     mod arguments;
     mod code;
     pub mod files;
+    mod glossary;
     mod listed;
     mod release;
     mod reports;

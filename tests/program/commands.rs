@@ -290,7 +290,7 @@ fn check_prints_counts_reasons_findings_and_remedies_and_writes_nothing() {
     let before = bench.files("");
     let ended = bench.run(&["check", "mallee"]).exits(0).prints(&[
         "  campaign  mallee",
-        "set aside for",
+        "used  set aside",
         "intervals used, the standard requires 30\n  → ",
         "used intervals on 1 day, the standard requires 3\n  → a test on 2 more days",
         "irradiance was measured in the horizontal plane",
@@ -301,7 +301,7 @@ fn check_prints_counts_reasons_findings_and_remedies_and_writes_nothing() {
     let mut lines = ended.out.lines();
     assert_eq!(
         lines.next().unwrap(),
-        "~ Indicative only (horizontal sensor; one day only: ± is no 95 %): \
+        "~ Indicative only (horizontal sensor; one day only: ± is not 95 %): \
          Mallee trough, bare pot (invented)"
     );
     let next = lines.next().unwrap();

@@ -215,11 +215,11 @@ fn check_says_what_the_uncertainty_aimed_at_takes() {
         bench.run(&["check", "mallee"]).exits(0).prints(parts);
         bench.write(file, text);
     };
-    aim("5000", &["The ± 5000 W aimed at are reached."]);
+    aim("5000", &["The target of ± 5000 W is reached."]);
     aim(
         "0.1",
         &[
-            "cannot be reached with more intervals",
+            "More intervals cannot reach the target",
             "Irradiance weighs most",
         ],
     );
@@ -308,7 +308,7 @@ fn a_terminal_marks_a_single_day_and_what_is_not_shown() {
     let html = ["--format", "html"];
     let ended = bench.run(&[&all[..], &html].concat()).exits(0);
     ended.prints(&[
-        "one day only: ± is no 95 %",
+        "one day only: ± is not 95 %",
         "Campaigns with a letter in common cannot be told apart",
         "count as not told apart, however much they differ.",
     ]);

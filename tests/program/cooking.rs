@@ -139,7 +139,7 @@ fn more_than_a_film_sends_on_is_noticed_for_reflectors_only() {
         "intercept_area_m2 = 0.38",
     );
     let ended = bench.run(&["check", "mallee"]).exits(0);
-    ended.prints(&["more than a reflective film sends on (86 %"]);
+    ended.prints(&["more than a reflective film reflects (86 %"]);
     bench.replace("mallee/campaign.toml", "\"concentrating\"", "\"box\"");
     assert!(
         !bench

@@ -288,7 +288,7 @@ fn the_run_of_an_empty_log_is_taken() {
     assert!(bench.read(LOG).contains(row));
     bench.run(&["check", "mallee"]).exits(0).prints(&[
         "\"irradiance (W/m²)\"  irradiance",
-        "wind is an estimate by eye",
+        "wind was estimated by eye",
     ]);
 }
 

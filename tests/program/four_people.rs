@@ -55,7 +55,7 @@ fn somebody_with_a_notebook_in_fahrenheit_has_a_number_after_four_commands() {
             ("How much water?", "16.2"),
         ],
     );
-    typist.sees("13.2 kg for each m²; the practice asks for 7");
+    typist.sees("13.2 kg per m²; the standard asks for 7");
     answers(
         &mut typist,
         &[
@@ -64,7 +64,7 @@ fn somebody_with_a_notebook_in_fahrenheit_has_a_number_after_four_commands() {
             ("How much water?", "8.6"),
         ],
     );
-    typist.sees("7.0 kg for each m²");
+    typist.sees("7.0 kg per m²");
     answers(
         &mut typist,
         &[

@@ -350,7 +350,7 @@ fn a_plan_is_of_the_kind_of_the_runs_so_far() {
     let water = bench.run(&[&plan[..], &["--kind", "water"]].concat());
     water
         .exits(0)
-        .prints(&["water         7.00 kg, 7 kg for each"]);
+        .prints(&["water         7.00 kg: 7 kg per m²"]);
     // In the polar night no time will do.
     bench.replace(
         "mallee/campaign.toml",

@@ -168,7 +168,7 @@ fn unsorted_and_repeated_rows_are_noticed_and_change_no_number() {
     bench.write("mallee/day-2.csv", lines.join("\n"));
     bench.run(&["report", "mallee"]).exits(0).says(&[
         "note: mallee: day-2.csv: the rows were not in order of time and have been sorted",
-        "note: mallee: day-2.csv: 1 row with the time of an earlier row left out; the first counts",
+        "note: mallee: day-2.csv: 1 row with the time of an earlier row left out; the first is used",
     ]);
     let rating = bench.rating("mallee");
     assert_eq!(plain["intervals"], rating["intervals"]);

@@ -31,7 +31,7 @@ fn a_day_is_planned_before_there_is_a_log() {
     let ended = bench.run(&DAY).exits(0);
     ended.prints(&[
         "Monday 20 April 2026",
-        "water         7.00 kg, 7 kg for each of 1.000 m², in one vessel",
+        "water         7.00 kg: 7 kg per m² of intercept area (1.000 m²), in one vessel",
         "Still missing: 30 more intervals and 3 more days",
         "the acceptance half angle is not stated",
         "reports/mallee.2026-04-20.field-sheet.pdf",
@@ -191,7 +191,7 @@ fn a_sharp_focus_needs_a_drive_and_a_wide_one_is_aimed_once() {
         bench.run(&DAY).exits(0).out
     };
     assert!(aim("0.3").contains("all the time, by a drive"));
-    assert!(aim("90").contains("and then no more"));
+    assert!(aim("90").contains("only: 90° is enough"));
     let twelve = aim("12");
     assert!(twelve.contains("aim           at 09:58, 10:4"), "{twelve}");
 }

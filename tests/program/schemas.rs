@@ -92,7 +92,7 @@ fn check_prints_every_campaign_and_what_stops_one() {
     // More of the same alone does not make it conform.
     assert_eq!(
         kitchen["next"],
-        "12 more intervals and 1 more day (still indicative without a sensor of irradiance that faces the sun)"
+        "12 more intervals and 1 more day (still indicative without an irradiance sensor that faces the sun)"
     );
     assert_eq!(kitchen["missing"], "12 more intervals and 1 more day");
     // Where the number cannot be true there is none, and no more of it is asked for.

@@ -175,7 +175,7 @@ fn readings_of_a_flat_sensor_are_shown_as_they_count() {
     let text = once(&bench, 11, 0, &[]).exits(0).out;
     let sun = behind(&text, "sun");
     let (counts, sensor) = sun
-        .split_once(" W/m² facing the sun, which counts (")
+        .split_once(" W/m² facing the sun, which is used (")
         .unwrap();
     assert!(sensor.starts_with("flat sensor: 896)"), "{sun}");
     let counts: f64 = counts.parse().unwrap();
@@ -252,7 +252,7 @@ fn intervals_of_another_day_are_told_with_their_date() {
     let bench = bench_until(9000);
     let same_day = once(&bench, 13, 0, &[]).exits(0).out;
     let gained = behind(&same_day, "today").to_owned();
-    assert!(gained.starts_with("14 of 15 intervals count;"), "{gained}");
+    assert!(gained.starts_with("14 of 15 intervals used;"), "{gained}");
     let later = once(&bench, 13 + 48, 0, &[]).exits(0).out;
     assert!(
         later.starts_with("~ Waiting for the first row of today\n"),

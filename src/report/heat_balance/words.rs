@@ -149,13 +149,13 @@ fn vessels(assessment: &Assessment, found: &HeatBalance) -> Option<Message> {
 
 fn rests_on(found: &HeatBalance) -> Message {
     let Bounds { lower, upper } = found.irradiance_w_m2;
-    message!(
-        "balance-rests-on",
-        intervals = found.intervals,
-        days = found.dates.len(),
-        mean = fixed(found.mean_irradiance_w_m2, 0),
-        range = range(lower, upper, 0)
-    )
+    let said = match &found.far_apart {
+        Some(_) => message!("balance-rests-on-steps", steps = found.intervals),
+        None => message!("balance-rests-on", intervals = found.intervals),
+    };
+    said.with("days", found.dates.len())
+        .with("mean", fixed(found.mean_irradiance_w_m2, 0))
+        .with("range", range(lower, upper, 0))
 }
 
 /// What scaling in proportion to irradiance does to the rating; `None` without one.

@@ -213,7 +213,7 @@ fn what_is_not_valid_has_no_difference_of_ratings() {
     let names = ["open-dish", "tube-area-slip", "open-dish-skirt"];
     let text = caveat(&report(&of(names.map(sample), None)), "Not valid");
     assert!(
-        text.ends_with("No rank, and no difference of ratings is told."),
+        text.ends_with("Not ranked, and no difference of ratings is given."),
         "{text}"
     );
 }
@@ -248,7 +248,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
     assert!(
         lines
             .caption
-            .contains("of one day, without days and no 95 % band")
+            .contains("of one day, without days and not 95 %")
     );
     let of_one_day = |alt: &&str| alt.contains("interval of one day");
     let alts = lines.panels.iter().map(|panel| panel.alt.as_str());
@@ -282,7 +282,7 @@ fn the_difference_of_a_single_day_is_not_called_one_of_95_percent() {
     let found = of([first_day("open-dish"), sample("box")], None);
     let report = report(&found);
     let lead = report.verdict.lead.unwrap().label;
-    assert!(lead.ends_with("so it is no 95 % interval"), "{lead}");
+    assert!(lead.ends_with("so not a 95 % interval"), "{lead}");
     let part = report.difference.unwrap();
     assert!(
         part.rows[0].text.contains("(one day: "),
@@ -290,7 +290,7 @@ fn the_difference_of_a_single_day_is_not_called_one_of_95_percent() {
         part.rows[0].text
     );
     let expanded = &part.budget.rows.last().unwrap()[0];
-    assert!(expanded.contains("one day and no 95 %"), "{expanded}");
+    assert!(expanded.contains("one day, not 95 %"), "{expanded}");
     let found = of(
         [
             first_day("open-dish"),
@@ -321,7 +321,7 @@ fn only_what_irradiance_sensors_are_off_by_does_not_cancel() {
         "Sensors",
     );
     assert!(
-        text.contains("nothing of what irradiance sensors are off by cancels"),
+        text.contains("no error of irradiance sensors cancels"),
         "{text}"
     );
     assert!(!text.contains("estimates"), "{text}");
@@ -336,7 +336,7 @@ fn only_what_irradiance_sensors_are_off_by_does_not_cancel() {
     };
     let (one_sky, two) = (of_day(1), of_day(11));
     assert!(
-        one_sky.contains("What estimates in the same way, at one site"),
+        one_sky.contains("Errors of estimates made in the same way, at one site"),
         "{one_sky}"
     );
     assert!(!two.contains("estimates"), "{two}");
@@ -354,7 +354,7 @@ fn only_planes_are_in_no_uncertainty() {
     let text = caveat(&report(&with_one_flat()), "Irradiance");
     assert!(
         text.ends_with(
-            "No uncertainty here covers that a sensor lay flat or that its plane is not stated."
+            "The uncertainties here do not cover a sensor that lay flat, or a plane that is not stated."
         ),
         "{text}"
     );
@@ -399,7 +399,7 @@ fn notes_are_of_what_the_medium_shows() {
         let notes = ranking_notes(&found, &numbered, medium);
         let first = Words::english().say(notes[0].clone());
         assert_eq!(
-            first.contains("stands below"),
+            first.contains("listed below"),
             medium == Medium::Paper,
             "{first}"
         );

@@ -54,7 +54,7 @@ fn an_own_limit_is_a_deviation_with_the_finding_that_its_standing_asks_for() {
         let deviations = report.provenance.deviations;
         // The load and its tolerance are one condition, and two limits.
         let name = match key {
-            "load_tolerance" => "how far the load may be off",
+            "load_tolerance" => "tolerance of the load",
             _ => changed.unwrap().what.split(" for ").next().unwrap(),
         };
         let said = &deviations[0];
@@ -254,7 +254,7 @@ fn a_guard_band_is_stated_in_decision_rule_deviations_and_data() {
     let guarded = with_limits("guard = true").rated();
     let provenance = report(&guarded).provenance;
     let said = |text: &str| provenance.rows.iter().any(|row| row.text.contains(text));
-    assert!(said("guarded acceptance of JCGM 106:2012, 8.3"));
+    assert!(said("guarded acceptance, JCGM 106:2012, 8.3"));
     assert!(said("irradiance ± 6 %") && said("wind without one"));
     assert!(!said("simple acceptance"));
     assert!(provenance.deviations[0].contains("uncertainty counts against every limit"));

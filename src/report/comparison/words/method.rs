@@ -3,7 +3,7 @@
 use crate::comparison::Comparison;
 use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair};
 use crate::comparison::weigh::Method;
-use crate::language::{Phrase, fixed};
+use crate::language::{Message, Phrase, clauses, fixed};
 use crate::message;
 
 /// The notes on method, as far as there is something that they are of.
@@ -21,9 +21,21 @@ pub fn notes(comparison: &Comparison) -> Vec<Phrase> {
         notes.push(message!("beside-note-pairs", pairs = count).into());
     }
     notes.push(message!("comparison-note-reports").into());
-    notes.push(message!("unchecked-memory", works = message!("memory-cautions")).into());
+    notes.push(message!("unchecked-memory", works = clauses(works(comparison))).into());
     notes.push(message!("unchecked-common").into());
     notes
+}
+
+/// What a comparison itself quotes and nobody had at hand.
+fn works(comparison: &Comparison) -> impl Iterator<Item = Message> {
+    let groups = names_groups(comparison).then(|| message!("memory-groups"));
+    groups.into_iter().chain([message!("memory-cautions")])
+}
+
+/// Whether the notes say what groups are.
+fn names_groups(comparison: &Comparison) -> bool {
+    let has_ratings = !comparison.pairs.is_empty() && comparison.ranking.ranked.len() > 2;
+    has_ratings && comparison.groups.is_some()
 }
 
 fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
@@ -51,7 +63,7 @@ fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
         .into(),
         message!("comparison-note-p", pairs = pairs.len()).into(),
     ]);
-    if comparison.groups.is_some() && comparison.ranking.ranked.len() > 2 {
+    if names_groups(comparison) {
         notes.push(message!("comparison-note-groups").into());
     }
     notes.push(message!("comparison-note-causes").into());

@@ -184,7 +184,7 @@ fn report_tells_the_half_angle_of_logs_with_notes() {
     assert_eq!(row.label, "acceptance half angle");
     let value = format!("{:.1}° (", found.value_deg);
     assert!(row.text.starts_with(&value), "{}", row.text);
-    assert!(part.acceptance.contains("no published source"));
+    assert!(part.acceptance.contains("(common practice)"));
 }
 
 #[test]

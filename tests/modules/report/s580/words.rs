@@ -204,7 +204,7 @@ fn resolution_that_explains_more_than_the_scatter_is_no_part_of_it() {
         strings(&build(&assessment, &edition())).join("\n")
     };
     let said = of_step("resolution_k = 5.0");
-    assert!(said.contains("more than the 0.0 W seen"), "{said}");
+    assert!(said.contains("more than the 0.0 W observed"), "{said}");
     assert!(!said.contains("both are part of it"), "{said}");
 }
 
@@ -212,7 +212,7 @@ fn resolution_that_explains_more_than_the_scatter_is_no_part_of_it() {
 fn resolution_is_a_part_of_the_scatter_that_is_larger() {
     let said = strings(&build(&sample("kitchen-thermometer"), &edition())).join("\n");
     assert!(said.contains("both are part of it"), "{said}");
-    assert!(!said.contains("W seen"), "{said}");
+    assert!(!said.contains("W observed"), "{said}");
 }
 
 #[test]
