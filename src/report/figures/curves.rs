@@ -17,7 +17,7 @@ use crate::language::{Words, fixed};
 /// A point of a curve, in the units of the axes.
 pub type At = (f64, f64);
 
-const HEIGHT_PT: f64 = 114.0;
+const HEIGHT_PT: f64 = 106.0;
 const KEY_PT: f64 = 16.0;
 const X_LABELS: usize = 6;
 const Y_LABELS: usize = 5;

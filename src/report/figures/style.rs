@@ -21,7 +21,7 @@ const UNITS_PER_POINT: f64 = 8.0;
 const FONT_SCALE: f64 = 1.24;
 
 /// Width of a figure on paper: that of the report's text block, points.
-const PAGE_PT: f64 = 482.0;
+const PAGE_PT: f64 = 493.0;
 /// Width of a figure that stands beside text, points.
 const BESIDE_PT: f64 = 276.0;
 /// Width of a figure on a narrow screen, points.
@@ -182,7 +182,7 @@ pub fn chart<'a, 'b>(
     ChartBuilder::on(area)
         .margin_right(size(right_pt))
         .margin_top(size(5.0))
-        .x_label_area_size(size(if has_x_name { 27.0 } else { 5.0 }))
+        .x_label_area_size(size(if has_x_name { 25.0 } else { 5.0 }))
         .y_label_area_size(size(UPRIGHT_PT))
         .build_cartesian_2d(left..right, bottom..top)
         .map_err(fault)

@@ -18,7 +18,7 @@ use crate::stats::normal::normal_order_scores;
 use crate::units::{local_hours, zoned};
 
 /// Height of one panel, points.
-const PANEL_PT: f64 = 108.0;
+const PANEL_PT: f64 = 96.0;
 /// Width from which the panels stand side by side, points.
 const WIDE_PT: f64 = 400.0;
 /// What the first of them takes more, for its upright axis, points.

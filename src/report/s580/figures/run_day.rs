@@ -25,8 +25,8 @@ use crate::units::fahrenheit_to_celsius;
 /// Heights of the three panels by the width of the figure, points, the widest first.
 const HEIGHTS_PT: &[(f64, [f64; 3])] = &[
     (400.0, [112.0, 50.0, 36.0]),
-    (200.0, [50.0, 25.0, 20.0]),
-    (0.0, [58.0, 28.0, 24.0]),
+    (200.0, [46.0, 22.0, 17.0]),
+    (0.0, [46.0, 22.0, 18.0]),
 ];
 /// Room above the first panel and between two, for the upper half of a number, points.
 const ABOVE_PT: f64 = 4.0;
