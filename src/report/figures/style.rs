@@ -23,7 +23,7 @@ const FONT_SCALE: f64 = 1.24;
 /// Width of a figure on paper: that of the report's text block, points.
 const PAGE_PT: f64 = 493.0;
 /// Width of a figure that stands beside text, points.
-const BESIDE_PT: f64 = 276.0;
+const BESIDE_PT: f64 = 250.0;
 /// Width of a figure on a narrow screen, points.
 const PHONE_PT: f64 = 270.0;
 
