@@ -285,15 +285,24 @@ impl ColumnAccount {
 
     /// In one line.
     pub fn describe(&self) -> Message {
-        let said = if self.corrections.is_empty() {
-            message!("log-column")
-        } else {
-            message!("log-column-corrected", corrections = self.correction())
+        let is_of_one_source = self.found_by == self.unit_from;
+        let said = match (is_of_one_source, self.corrections.is_empty()) {
+            (true, true) => message!("log-column-one-source"),
+            (true, false) => message!("log-column-one-source-corrected"),
+            (false, true) => message!("log-column"),
+            (false, false) => message!("log-column-corrected"),
+        };
+        let said = match self.corrections.is_empty() {
+            true => said,
+            false => said.with("corrections", self.correction()),
+        };
+        let said = match is_of_one_source {
+            true => said,
+            false => said.with("unit_from", &self.unit_from),
         };
         said.with("quantity", &self.quantity)
             .with("found_by", &self.found_by)
             .with("unit", self.unit)
-            .with("unit_from", &self.unit_from)
     }
 }
 

@@ -1274,6 +1274,9 @@ log-readings-every = { $readings ->
 # How a column was understood: water temperature (synonym), °C (header).
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# The same where one thing said both.
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = campaign file
 found-header = header
 found-synonym = synonym

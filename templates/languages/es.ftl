@@ -1286,6 +1286,10 @@ log-readings-every = { $readings ->
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 # As in English
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# As in English
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+# As in English
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = archivo de campaña
 found-header = encabezado
 found-synonym = sinónimo

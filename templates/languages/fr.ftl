@@ -1313,6 +1313,8 @@ log-readings-every = { $readings ->
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }) ; { $corrections }
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }) ; { $corrections }
 found-campaign-file = fichier de campagne
 found-header = en-tête
 found-synonym = synonyme

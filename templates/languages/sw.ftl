@@ -385,7 +385,7 @@ runs-aimed = Pembetatu: lilielekezwa tena, kwa maelezo ya rekodi.
 runs-predicted = r.m.s.: halijoto ya maji iliyotabiriwa kutoa iliyopimwa.
 run-title = Duru ya { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
-run-used = vilivyotumika { $used } kati ya { $of }
+run-used = { $used }/{ $of } vilitumika
 # Clauses below the figure of a run. { $water }: with its unit.
 run-load = maji { $water }, { $load }
 run-aimed = lilielekezwa kila { $minutes } min
@@ -1312,6 +1312,10 @@ log-readings-every = { $readings ->
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 # As in English
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# As in English
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+# As in English
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = faili ya kampeni
 found-header = kichwa
 found-synonym = kisawe
