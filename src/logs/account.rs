@@ -197,6 +197,15 @@ impl Account {
 
     /// The readings: how many, from when to when, how often.
     pub fn readings(&self, zone: &TimeZone) -> Message {
+        self.readings_every(self.step_s, zone)
+    }
+
+    /// The same without how often, where that is said once for several logs.
+    pub fn readings_without_step(&self, zone: &TimeZone) -> Message {
+        self.readings_every(None, zone)
+    }
+
+    fn readings_every(&self, step_s: Option<f64>, zone: &TimeZone) -> Message {
         let from = zoned(self.first_us, zone);
         let to = zoned(self.last_us, zone);
         let last = if from.date() == to.date() {
@@ -204,7 +213,7 @@ impl Account {
         } else {
             "%Y-%m-%d %H:%M:%S"
         };
-        let said = match self.step_s {
+        let said = match step_s {
             Some(step_s) => message!("log-readings-every", step = short(step_s)),
             None => message!("log-readings"),
         };

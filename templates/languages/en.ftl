@@ -1071,7 +1071,7 @@ food-fish = fish (cod)
 year-note-balance = Estimated for the 15th of each month under a clear sky (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; cloud and haze reduce it. Heat: by the heat balance, into water { $difference } warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day.
 year-note-water = Water: loads of { $load }, one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984); { $kilogram } is taken as { $litre }. It begins at { $start }, so the litres do not follow from the heat beside them. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat does not remove chemicals.
 # { $fewest }, { $most }: year-hours-of.
-year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours with { $irradiance } W/m² or more: { $fewest } to { $most }.
+year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours counted: { $fewest } to { $most }.
 year-hours-of = { $hours } ({ $month })
 # Names of two panels, about 35 letters each.
 year-axis-heat = heat a day, MJ
@@ -1271,6 +1271,9 @@ log-readings-every = { $readings ->
         [one] { $readings } reading from { $from } to { $to }, mostly one every { $step } s
        *[other] { $readings } readings from { $from } to { $to }, mostly one every { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = readings
+log-step-text = mostly one every { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }

@@ -1077,7 +1077,7 @@ food-fish = peixe (bacalhau fresco)
 
 year-note-balance = Estimado para o dia 15 de cada mês sob céu limpo (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; nuvens e névoa reduzem o valor. Calor: pelo balanço térmico, para água { $difference } mais quente que o ar; a média dos meses é de { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, fogão orientado o dia todo.
 year-note-water = Água: cargas de { $load }, uma após a outra, cada uma de { $start } a { $end } e mantida por { $time } (Ciochetti e Metcalf 1984); { $kilogram } é tomado como { $litre }. Começa a { $start }, por isso os litros não decorrem do calor ao lado. A OMS constata que os vírus morrem apenas devagar entre 60 °C e 65 °C: onde puder, leve a água à fervura plena, e leia o aviso sobre água de beber. Só para água límpida; o calor não remove produtos químicos.
-year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas com { $irradiance } W/m² ou mais: { $fewest } a { $most }.
+year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas contadas: { $fewest } a { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = calor por dia, MJ
@@ -1275,6 +1275,9 @@ log-readings-every = { $readings ->
         [one] { $readings } leitura de { $from } a { $to }, na maioria uma a cada { $step } s
        *[other] { $readings } leituras de { $from } a { $to }, na maioria uma a cada { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = leituras
+log-step-text = na maioria uma a cada { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })

@@ -63,7 +63,7 @@ pub fn draw_residuals(
         largest_w: largest_w.fold(2.0 * sd_w, f64::max) * 1.15 + 1e-6,
     };
     let key = (dates.len() <= KINDS).then(|| key(dates, canvas));
-    let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
+    let key_pt = key.as_ref().map_or(0.0, Key::height_pt);
     let panels = panels(words);
     let is_wide = canvas.width_pt >= WIDE_PT;
     let rows = if is_wide { 1 } else { panels.len() };
