@@ -1355,7 +1355,7 @@ figure-difference = temperature difference Td, water minus ambient, K
 figure-power = standardised cooking power Ps, W
 figure-power-estimated = Ps, W, with irradiance estimated
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimated
+figure-power-short-estimated = Ps estimated, W
 # In an empty figure.
 figure-no-interval = no complete interval, so there is nothing to plot
 figure-nothing-to-plot = irradiance not measured, so there is nothing to plot

@@ -1372,7 +1372,7 @@ figure-power = potencia de cocción normalizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimada
+figure-power-short-estimated = Ps estimada, W
 # In an empty figure.
 figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar

@@ -1399,7 +1399,7 @@ figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec irradiance estimée
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimée
+figure-power-short-estimated = Ps estimée, W
 # In an empty figure.
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = irradiance non mesurée, il n’y a donc rien à tracer

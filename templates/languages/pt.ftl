@@ -1363,7 +1363,7 @@ figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimada
+figure-power-short-estimated = Ps estimada, W
 # In an empty figure.
 figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar

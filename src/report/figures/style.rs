@@ -7,7 +7,7 @@ use plotters::coord::Shift;
 use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
-use simmerline_math::log10;
+use simmerline_math::{log10, pow};
 
 use super::fit::{Fitted, fit, fit_line};
 use crate::error::{Error, Result};
@@ -265,6 +265,17 @@ pub fn padded(values: impl Iterator<Item = f64>, from_zero: bool) -> (f64, f64) 
         },
         high + room,
     )
+}
+
+/// 1, 2 or 5 of a decimal place, and no less than a number: from one label of an axis
+/// to the next.
+pub fn nice(least: f64) -> f64 {
+    let place = pow(10_f64, log10(least).floor());
+    let times = [1.0, 2.0, 5.0, 10.0];
+    let step = times.iter().map(|times| times * place);
+    step.clone()
+        .find(|step| *step >= least * 0.999)
+        .unwrap_or(10.0 * place)
 }
 
 /// Decimals of the labels of an axis, of which so many are asked for: they stand one, two or

@@ -17,12 +17,14 @@ use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_points};
 use crate::report::figures::style::{
     Area, Axes, BAND, Canvas, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw_axes,
-    fault, padded, pt, size, stroke, text,
+    fault, nice, padded, pt, size, stroke, text,
 };
 
 /// Heights of the figure, points: where page one has room for it, and where it has less.
 pub const TALL_PT: f64 = 206.0;
 pub const LOW_PT: f64 = 160.0;
+/// Most steps from one label of the upright axis to the next.
+const MOST_STEPS: f64 = 8.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
@@ -64,6 +66,14 @@ fn view_k(assessment: &Assessment) -> (f64, f64) {
     )
 }
 
+/// The first label of the upright axis that no power is above, W, and the number of labels from
+/// zero to it.
+fn end_at_label(top_w: f64) -> (f64, usize) {
+    let step_w = nice(top_w / MOST_STEPS);
+    let steps = (top_w / step_w).ceil();
+    (steps * step_w, steps as usize + 1)
+}
+
 fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Result<()> {
     let words = canvas.words;
     let (left_k, right_k) = view_k(assessment);
@@ -84,6 +94,10 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
+    let (top_w, y_labels) = match bottom_w {
+        0.0 => end_at_label(top_w),
+        _ => (top_w, 6),
+    };
     let mut chart = chart(area, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
     let whole = |value: &f64| words.say(fixed(*value, 0));
     let power = if assessment.tested.estimates_irradiance() {
@@ -98,7 +112,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         x_text: &whole,
         y_text: &whole,
         x_labels: if is_narrow { 5 } else { 10 },
-        y_labels: 6,
+        y_labels,
     };
     draw_axes(&mut chart, &axes)?;
     if !assessment
