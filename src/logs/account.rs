@@ -197,6 +197,15 @@ impl Account {
 
     /// The readings: how many, from when to when, how often.
     pub fn readings(&self, zone: &TimeZone) -> Message {
+        self.readings_every(self.step_s, zone)
+    }
+
+    /// The same without how often, where that is said once for several logs.
+    pub fn readings_without_step(&self, zone: &TimeZone) -> Message {
+        self.readings_every(None, zone)
+    }
+
+    fn readings_every(&self, step_s: Option<f64>, zone: &TimeZone) -> Message {
         let from = zoned(self.first_us, zone);
         let to = zoned(self.last_us, zone);
         let last = if from.date() == to.date() {
@@ -204,7 +213,7 @@ impl Account {
         } else {
             "%Y-%m-%d %H:%M:%S"
         };
-        let said = match self.step_s {
+        let said = match step_s {
             Some(step_s) => message!("log-readings-every", step = short(step_s)),
             None => message!("log-readings"),
         };
@@ -285,15 +294,24 @@ impl ColumnAccount {
 
     /// In one line.
     pub fn describe(&self) -> Message {
-        let said = if self.corrections.is_empty() {
-            message!("log-column")
-        } else {
-            message!("log-column-corrected", corrections = self.correction())
+        let is_of_one_source = self.found_by == self.unit_from;
+        let said = match (is_of_one_source, self.corrections.is_empty()) {
+            (true, true) => message!("log-column-one-source"),
+            (true, false) => message!("log-column-one-source-corrected"),
+            (false, true) => message!("log-column"),
+            (false, false) => message!("log-column-corrected"),
+        };
+        let said = match self.corrections.is_empty() {
+            true => said,
+            false => said.with("corrections", self.correction()),
+        };
+        let said = match is_of_one_source {
+            true => said,
+            false => said.with("unit_from", &self.unit_from),
         };
         said.with("quantity", &self.quantity)
             .with("found_by", &self.found_by)
             .with("unit", self.unit)
-            .with("unit_from", &self.unit_from)
     }
 }
 

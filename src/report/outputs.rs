@@ -19,6 +19,7 @@ use super::figures::style::Canvas;
 use super::files::Output;
 use super::heat_balance::figures::power_per_irradiance::balance_figure;
 use super::s580::figures::drawn::draw_figures;
+use super::words::headline_dry::front;
 use super::words::year::year_figure;
 use super::{web_page, words};
 use crate::campaign::Campaign;
@@ -199,6 +200,16 @@ fn figures(
     figures.extend(heating_figure(assessment, beside)?);
     figures.extend(rise_figure(assessment, beside)?);
     figures.extend(fall_figure(assessment, beside)?);
+    if assessment.tested.heats_no_water() {
+        let of_front = [
+            heating_figure(assessment, canvas)?,
+            fall_figure(assessment, canvas)?,
+        ];
+        figures.extend(of_front.into_iter().flatten().map(|asset| Asset {
+            name: front(&asset.name),
+            ..asset
+        }));
+    }
     figures.extend(exergy_figure(assessment, beside)?);
     figures.extend(year_figure(assessment, canvas)?);
     Ok(figures)

@@ -60,12 +60,13 @@ fn binds(before: &[&str], after: &[&str]) -> bool {
         || is_standard(left, right)
 }
 
-/// `700 W/m²`, `± 10`, `10 ±`, `W ± 10`, `k = 2`.
+/// `700 W/m²`, `± 10`, `10 ±`, `W ± 10`, `k = 2`; a ± that is spoken of ends no line either.
 fn is_of_number(left: &str, right: &str) -> bool {
     let is_short = left.chars().count() <= SYMBOL;
     ends_in_number(left) && (is_unit(right) || right == "±")
         || SIGNS.contains(&left.trim_start_matches('(')) && begins_with_number(right)
         || UNITS.contains(&left) && right == "±"
+        || left == "±"
         || is_short && !left.is_empty() && JOINTS.contains(&right)
 }
 

@@ -1072,7 +1072,7 @@ food-fish = fish (cod)
 year-note-balance = Estimated for the 15th of each month under a clear sky (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; cloud and haze reduce it. Heat: by the heat balance, into water { $difference } warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day.
 year-note-water = Water: loads of { $load }, one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984); { $kilogram } is taken as { $litre }. It begins at { $start }, so the litres do not follow from the heat beside them. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat does not remove chemicals.
 # { $fewest }, { $most }: year-hours-of.
-year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours with { $irradiance } W/m² or more: { $fewest } to { $most }.
+year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours counted: { $fewest } to { $most }.
 year-hours-of = { $hours } ({ $month })
 # Names of two panels, about 35 letters each.
 year-axis-heat = heat a day, MJ
@@ -1272,9 +1272,15 @@ log-readings-every = { $readings ->
         [one] { $readings } reading from { $from } to { $to }, mostly one every { $step } s
        *[other] { $readings } readings from { $from } to { $to }, mostly one every { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = readings
+log-step-text = mostly one every { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# The same where one thing said both.
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = campaign file
 found-header = header
 found-synonym = synonym
@@ -1350,7 +1356,7 @@ figure-difference = temperature difference Td, water minus ambient, { $unit }
 figure-power = standardised cooking power Ps, W
 figure-power-estimated = Ps, W, with irradiance estimated
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimated
+figure-power-short-estimated = Ps estimated, W
 # In an empty figure.
 figure-no-interval = no complete interval, so there is nothing to plot
 figure-nothing-to-plot = irradiance not measured, so there is nothing to plot

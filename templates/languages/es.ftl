@@ -1082,7 +1082,7 @@ food-fish = pescado (bacalao)
 
 year-note-balance = Estimado para el día 15 de cada mes con cielo despejado (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; las nubes y la bruma lo reducen. Calor: según el balance térmico, entregado a agua { $difference } por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, cocina orientada todo el día.
 year-note-water = Agua: cargas de { $load }, una tras otra, cada una de { $start } a { $end } y mantenida { $time } (Ciochetti y Metcalf 1984); { $kilogram } se toma como { $litre }. Empieza a { $start }, así que los litros no se deducen del calor que figura al lado. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina sustancias químicas.
-year-caption = Barras: estimación; trazos: su rango debido solo a la incertidumbre del balance térmico. Horas con { $irradiance } W/m² o más: de { $fewest } a { $most }.
+year-caption = Barras: estimación; trazos: su rango debido solo a la incertidumbre del balance térmico. Horas contadas: de { $fewest } a { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = calor al día, MJ
@@ -1281,11 +1281,18 @@ log-readings-every = { $readings ->
         [one] { $readings } lectura de { $from } a { $to }, por lo general una cada { $step } s
        *[other] { $readings } lecturas de { $from } a { $to }, por lo general una cada { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = lecturas
+log-step-text = por lo general una cada { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 # As in English
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# As in English
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+# As in English
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = archivo de campaña
 found-header = encabezado
 found-synonym = sinónimo
@@ -1365,7 +1372,7 @@ figure-power = potencia de cocción normalizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimada
+figure-power-short-estimated = Ps estimada, W
 # In an empty figure.
 figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar

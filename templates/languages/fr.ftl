@@ -1108,7 +1108,7 @@ food-fish = poisson (cabillaud)
 
 year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume réduisent ces valeurs. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
 year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; { $kilogram } est compté comme { $litre }. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
-year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
+year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures comptées : de { $fewest } à { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = chaleur par jour, MJ
@@ -1309,10 +1309,15 @@ log-readings-every = { $readings ->
         [one] { $readings } relevé de { $from } à { $to }, le plus souvent un toutes les { $step } s
        *[other] { $readings } relevés de { $from } à { $to }, le plus souvent un toutes les { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = relevés
+log-step-text = le plus souvent un toutes les { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }) ; { $corrections }
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }) ; { $corrections }
 found-campaign-file = fichier de campagne
 found-header = en-tête
 found-synonym = synonyme
@@ -1394,7 +1399,7 @@ figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec irradiance estimée
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimée
+figure-power-short-estimated = Ps estimée, W
 # In an empty figure.
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = irradiance non mesurée, il n’y a donc rien à tracer

@@ -1077,7 +1077,7 @@ food-fish = peixe (bacalhau fresco)
 
 year-note-balance = Estimado para o dia 15 de cada mês sob céu limpo (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; nuvens e névoa reduzem o valor. Calor: pelo balanço térmico, para água { $difference } mais quente que o ar; a média dos meses é de { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, fogão orientado o dia todo.
 year-note-water = Água: cargas de { $load }, uma após a outra, cada uma de { $start } a { $end } e mantida por { $time } (Ciochetti e Metcalf 1984); { $kilogram } é tomado como { $litre }. Começa a { $start }, por isso os litros não decorrem do calor ao lado. A OMS constata que os vírus morrem apenas devagar entre 60 °C e 65 °C: onde puder, leve a água à fervura plena, e leia o aviso sobre água de beber. Só para água límpida; o calor não remove produtos químicos.
-year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas com { $irradiance } W/m² ou mais: { $fewest } a { $most }.
+year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas contadas: { $fewest } a { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = calor por dia, MJ
@@ -1275,11 +1275,18 @@ log-readings-every = { $readings ->
         [one] { $readings } leitura de { $from } a { $to }, na maioria uma a cada { $step } s
        *[other] { $readings } leituras de { $from } a { $to }, na maioria uma a cada { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = leituras
+log-step-text = na maioria uma a cada { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 # As in English
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# As in English
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+# As in English
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = arquivo da campanha
 found-header = cabeçalho
 found-synonym = sinônimo
@@ -1356,7 +1363,7 @@ figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, estimada
+figure-power-short-estimated = Ps estimada, W
 # In an empty figure.
 figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar

@@ -383,7 +383,7 @@ runs-aimed = Pembetatu: lilielekezwa tena, kwa maelezo ya rekodi.
 runs-predicted = r.m.s.: halijoto ya maji iliyotabiriwa kutoa iliyopimwa.
 run-title = Duru ya { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
-run-used = vilivyotumika { $used } kati ya { $of }
+run-used = { $used }/{ $of } vilitumika
 # Clauses below the figure of a run. { $water }: with its unit.
 run-load = maji { $water }, { $load }
 run-aimed = lilielekezwa kila { $minutes } min
@@ -1105,7 +1105,7 @@ food-fish = samaki (chewa wa baharini, cod)
 year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga safi (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; mawingu na ukungu hupunguza. Joto: kwa mizania ya joto, ndani ya maji yenye { $difference } zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima.
 year-note-water = Maji: mizigo ya { $load }, mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984); { $kilogram } huchukuliwa kuwa { $litre }. Huanza kwa { $start }, kwa hiyo lita hazitokani na joto lililo kando yake. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi kemikali.
 # { $fewest }, { $most }: year-hours-of.
-year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika wa mizania ya joto pekee. Saa zenye { $irradiance } W/m² au zaidi: { $fewest } hadi { $most }.
+year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika wa mizania ya joto pekee. Saa: { $fewest } hadi { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 # Names of two panels, about 35 letters each.
@@ -1307,11 +1307,18 @@ log-readings-every = { $readings ->
         [one] kipimo { $readings } kuanzia { $from } hadi { $to }, kwa kawaida kimoja kila { $step } s
        *[other] vipimo { $readings } kuanzia { $from } hadi { $to }, kwa kawaida kimoja kila { $step } s
     }
+# The same once for several logs: a label, and what stands beside it.
+log-step = vipimo
+log-step-text = kwa kawaida kimoja kila { $step } s
 # How a column was understood: water temperature (synonym), °C (header).
 # As in English
 log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 # As in English
 log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+# As in English
+log-column-one-source = { $quantity }, { $unit } ({ $found_by })
+# As in English
+log-column-one-source-corrected = { $quantity }, { $unit } ({ $found_by }); { $corrections }
 found-campaign-file = faili ya kampeni
 found-header = kichwa
 found-synonym = kisawe
@@ -1390,7 +1397,7 @@ figure-power = nguvu sanifu ya kupikia Ps, W
 figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
 # As in English
 figure-power-short = Ps, W
-figure-power-short-estimated = Ps, W, makadirio
+figure-power-short-estimated = Ps makadirio, W
 # In an empty figure.
 figure-no-interval = hakuna kipindi kamili, kwa hiyo hakuna cha kuchora
 figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora

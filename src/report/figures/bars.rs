@@ -14,7 +14,7 @@ use crate::language::{Words, fixed};
 use crate::procedure::cooking::pots::Spread;
 
 /// Height of a panel, points.
-const HEIGHT_PT: f64 = 104.0;
+const HEIGHT_PT: f64 = 88.0;
 /// Room above a chart for its name, and below for the names of its steps, points.
 const NAME_PT: f64 = 15.0;
 const STEPS_PT: f64 = 12.0;

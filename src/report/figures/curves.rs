@@ -18,7 +18,10 @@ use crate::language::{Words, fixed};
 /// A point of a curve, in the units of the axes.
 pub type At = (f64, f64);
 
-const HEIGHT_PT: f64 = 114.0;
+/// Height beside text and on a narrow screen, and as wide as a page, points.
+const HEIGHT_PT: f64 = 106.0;
+const TALL_PT: f64 = 190.0;
+const WIDE_PT: f64 = 400.0;
 const KEY_PT: f64 = 16.0;
 const X_LABELS: usize = 6;
 const Y_LABELS: usize = 5;
@@ -76,7 +79,9 @@ pub fn draw_curves(curves: &Curves, canvas: &Canvas<'_>) -> Result<String> {
         entries.push(entry(&curves.told_name, 190.0));
     }
     let key = Key::new(entries, KEY_PT, canvas.width_pt);
-    canvas.draw(HEIGHT_PT, |area| draw_on(area, curves, &key, canvas.words))
+    let is_wide = canvas.width_pt >= WIDE_PT;
+    let height_pt = if is_wide { TALL_PT } else { HEIGHT_PT };
+    canvas.draw(height_pt, |area| draw_on(area, curves, &key, canvas.words))
 }
 
 fn draw_on(area: &Area<'_>, curves: &Curves, key: &Key, words: &Words) -> Result<()> {

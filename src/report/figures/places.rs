@@ -112,7 +112,20 @@ impl Room {
 
     /// Where a label of a size covers least of what is there, leads over no other label, and of
     /// such places the one nearest to what it names. The place is taken then.
-    pub fn place(&mut self, target: (f64, f64), (wide_pt, high_pt): (f64, f64)) -> Spot {
+    pub fn place(&mut self, target: (f64, f64), sizes: (f64, f64)) -> Spot {
+        let (_, spot) = self.find(target, sizes);
+        self.take_label(spot);
+        spot
+    }
+
+    /// Keeps other labels off one.
+    pub fn take_label(&mut self, spot: Spot) {
+        self.labels.push(spot);
+    }
+
+    /// The same place, which is not taken yet, and its cost: points of distance, and what it
+    /// covers.
+    pub fn find(&self, target: (f64, f64), (wide_pt, high_pt): (f64, f64)) -> (f64, Spot) {
         let along = |room: f64, label: f64| {
             let last = ((room - label) / STEP_PT).max(0.0) as usize;
             (0..=last).map(|step| step as f64 * STEP_PT)
@@ -146,9 +159,9 @@ impl Room {
                 best = Some((cost, place, spot));
             }
         }
-        let spot = best.map_or(Spot::about(target, 0.0), |(_, _, spot)| spot);
-        self.labels.push(spot);
-        spot
+        best.map_or((0.0, Spot::about(target, 0.0)), |(cost, _, spot)| {
+            (cost, spot)
+        })
     }
 }
 

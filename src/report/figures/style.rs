@@ -7,7 +7,7 @@ use plotters::coord::Shift;
 use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
-use simmerline_math::log10;
+use simmerline_math::{log10, pow};
 
 use super::fit::{Fitted, fit, fit_line};
 use crate::error::{Error, Result};
@@ -21,9 +21,9 @@ const UNITS_PER_POINT: f64 = 8.0;
 const FONT_SCALE: f64 = 1.24;
 
 /// Width of a figure on paper: that of the report's text block, points.
-const PAGE_PT: f64 = 482.0;
+const PAGE_PT: f64 = 493.0;
 /// Width of a figure that stands beside text, points.
-const BESIDE_PT: f64 = 276.0;
+const BESIDE_PT: f64 = 250.0;
 /// Width of a figure on a narrow screen, points.
 const PHONE_PT: f64 = 270.0;
 
@@ -187,7 +187,7 @@ pub fn chart<'a, 'b>(
     ChartBuilder::on(area)
         .margin_right(size(right_pt))
         .margin_top(size(5.0))
-        .x_label_area_size(size(if has_x_name { 27.0 } else { 5.0 }))
+        .x_label_area_size(size(if has_x_name { 25.0 } else { 5.0 }))
         .y_label_area_size(size(left_pt))
         .build_cartesian_2d(left..right, bottom..top)
         .map_err(fault)
@@ -270,6 +270,17 @@ pub fn padded(values: impl Iterator<Item = f64>, from_zero: bool) -> (f64, f64) 
         },
         high + room,
     )
+}
+
+/// 1, 2 or 5 of a decimal place, and no less than a number: from one label of an axis
+/// to the next.
+pub fn nice(least: f64) -> f64 {
+    let place = pow(10_f64, log10(least).floor());
+    let times = [1.0, 2.0, 5.0, 10.0];
+    let step = times.iter().map(|times| times * place);
+    step.clone()
+        .find(|step| *step >= least * 0.999)
+        .unwrap_or(10.0 * place)
 }
 
 /// Decimals of the labels of an axis, of which so many are asked for: they stand one, two or

@@ -11,9 +11,15 @@ use crate::report::dry_vessel::heating;
 use crate::report::dry_vessel::runs_words::findings;
 use crate::report::procedure_part::{is_even, row, said};
 use crate::report::rows::{Figure, FindingText, Row};
+use crate::report::s580::figures::drawn::POWER_LINES;
 use crate::report::sections::{Section, Sections};
 use crate::stats::line::Bounds;
 use crate::units::decimals_for;
+
+/// The name of a procedure's figure as page one has it: as wide as the page.
+pub fn front(file: &str) -> String {
+    format!("front-{file}")
+}
 
 /// The kind of document.
 pub fn kind_without_water() -> Message {
@@ -131,14 +137,17 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
         .as_ref()
         .is_some_and(|found| found.time_constant_s.is_some());
     let (file, caption) = if is_dry {
-        (heating::FILE, message!("dry-caption"))
+        (front(heating::FILE), message!("dry-caption"))
     } else if has_time {
-        (falls::FILE, message!("dish-caption"))
+        (front(falls::FILE), message!("dish-caption"))
     } else {
-        ("power-line.svg", message!("headline-nothing-drawn"))
+        (
+            POWER_LINES[0].to_owned(),
+            message!("headline-nothing-drawn"),
+        )
     };
     Figure {
-        file: file.to_owned(),
+        file,
         alt: words.say(&caption),
         caption: words.say(caption),
     }

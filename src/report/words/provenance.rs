@@ -179,12 +179,20 @@ fn sentence(said: &str) -> String {
 fn logs(assessment: &Assessment, words: &Words) -> Vec<LogPart> {
     let zone = &assessment.tested.campaign.site.time_zone;
     let part = |group: Vec<&Account>| {
+        let step_s = common_step_s(&group);
         let readings = group.iter().map(|account| {
-            let mut lines = vec![account.readings(zone)];
+            let mut lines = vec![match step_s {
+                Some(_) => account.readings_without_step(zone),
+                None => account.readings(zone),
+            }];
             lines.extend(account.skipped.describe());
             Row::new(&account.log, words.say(clauses(lines)))
         });
-        let form = group[0].form().into_iter();
+        let step = step_s.map(|step_s| {
+            let said = message!("log-step-text", step = short(step_s));
+            (message!("log-step").into(), said.into())
+        });
+        let form = group[0].form().into_iter().chain(step);
         LogPart {
             readings: readings.collect(),
             form: form
@@ -196,6 +204,13 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<LogPart> {
         .into_iter()
         .map(part)
         .collect()
+}
+
+/// How far apart the readings of several logs are, s, where that is the same for all.
+fn common_step_s(group: &[&Account]) -> Option<f64> {
+    let step_s = group[0].step_s?;
+    let is_common = group.len() > 1 && group.iter().all(|account| account.step_s == Some(step_s));
+    is_common.then_some(step_s)
 }
 
 fn deviations(assessment: &Assessment) -> Vec<Message> {

@@ -55,7 +55,7 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
     Some(YearPart {
         figure: Figure {
             file: FILE.to_owned(),
-            caption: words.say(caption(assessment, year)),
+            caption: words.say(caption(year)),
             alt: words.say(alt(year)),
         },
         notes: notes(assessment, year, cooking)
@@ -68,7 +68,7 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
 }
 
 /// How the figure is read, and the hours that it counts.
-fn caption(assessment: &Assessment, year: &ClearYear) -> Message {
+fn caption(year: &ClearYear) -> Message {
     let hours = |one: &&Month, other: &&Month| one.hours.total_cmp(&other.hours);
     let told = |month: Option<&Month>| {
         month.map_or_else(not_stated, |month| {
@@ -82,7 +82,6 @@ fn caption(assessment: &Assessment, year: &ClearYear) -> Message {
     };
     message!(
         "year-caption",
-        irradiance = short(assessment.s580.limits.irradiance_min_w_m2()),
         fewest = told(year.months.iter().min_by(hours)),
         most = told(year.months.iter().max_by(hours))
     )

@@ -7,9 +7,9 @@ use plotters::style::text_anchor::{HPos, VPos};
 use crate::error::Result;
 use crate::language::Phrase;
 use crate::report::figures::style::{
-    Area, Canvas, GRID, INK, LINE, anchored, fault, pt, stroke, text,
+    Area, Canvas, GRID, INK, LINE, anchored, fault, nice, pt, stroke, text,
 };
-use simmerline_math::{log10, pow};
+use simmerline_math::log10;
 
 /// Ink of what has no rank.
 pub const GREY: RGBColor = RGBColor(0x8b, 0x94, 0x99);
@@ -110,16 +110,6 @@ impl Scale {
         let share = (value - self.low) / (self.high - self.low);
         pt(self.end_pt + share * (width_pt - 2.0 * self.end_pt))
     }
-}
-
-/// 1, 2 or 5 of a decimal place, and no less than a number.
-fn nice(least: f64) -> f64 {
-    let place = pow(10_f64, log10(least).floor());
-    let times = [1.0, 2.0, 5.0, 10.0];
-    let step = times.iter().map(|times| times * place);
-    step.clone()
-        .find(|step| *step >= least * 0.999)
-        .unwrap_or(10.0 * place)
 }
 
 /// How a campaign is marked.

@@ -22,7 +22,7 @@ use crate::report::figures::style::{
 /// Its name among the figures.
 pub const FILE: &str = "heat-balance.svg";
 
-const HEIGHT_PT: f64 = 130.0;
+const HEIGHT_PT: f64 = 120.0;
 const X_LABELS: usize = 5;
 const Y_LABELS: usize = 5;
 /// Share of the mean irradiance below which a point of the line does not widen the view: as

@@ -30,10 +30,16 @@ const HIGH_BAND_PT: f64 = 70.0;
 /// Distance from which a label is led to what it names, points.
 const LEADER_PT: f64 = 9.0;
 
+/// Most points that a label is tried at.
+const MOST_TARGETS: usize = 12;
+
 /// A label: its lines, and what it names.
 struct Label {
     lines: Vec<String>,
+    /// Where it points to.
     target: (f64, f64),
+    /// Where else it may, if that is nearer to where there is room.
+    others: Vec<(f64, f64)>,
     is_strong: bool,
     ink: RGBColor,
 }
@@ -151,6 +157,7 @@ fn rating_label(assessment: &Assessment, words: &Words) -> Option<Label> {
     Some(Label {
         lines: vec![words.say(message!("figure-rating", power = power, at = at))],
         target: (RATING_DIFFERENCE_K, rating.ps50_w),
+        others: Vec::new(),
         is_strong: true,
         ink: INK,
     })
@@ -166,6 +173,7 @@ fn used_label(assessment: &Assessment, seen: &[&Interval], words: &Words) -> Opt
             intervals = assessment.s580.used().count()
         ))],
         target,
+        others: Vec::new(),
         is_strong: false,
         ink: INK,
     })
@@ -185,8 +193,11 @@ fn aside_label(assessment: &Assessment, seen: &[&Interval], words: &Words) -> Op
         most.is_some_and(|(_, reason)| interval.reasons().contains(&reason))
     };
     let points = aside.iter().filter(of_most).filter_map(|i| i.point());
+    let points: Vec<(f64, f64)> = points.collect();
     let all = aside.iter().filter_map(|interval| interval.point());
-    let target = at_share(points, 0.5).or_else(|| at_share(all, 0.5))?;
+    let target = at_share(points.iter().copied(), 0.5).or_else(|| at_share(all, 0.5))?;
+    let apart = points.len().div_ceil(MOST_TARGETS).max(1);
+    let others = points.into_iter().step_by(apart).collect();
     let mut lines = vec![words.say(message!("figure-aside", count = count))];
     lines.extend(most.map(|(count, reason)| {
         words.say(message!(
@@ -198,6 +209,7 @@ fn aside_label(assessment: &Assessment, seen: &[&Interval], words: &Words) -> Op
     Some(Label {
         lines,
         target,
+        others,
         is_strong: false,
         ink: NOTE,
     })
@@ -218,6 +230,7 @@ fn bands_label(assessment: &Assessment, words: &Words) -> Option<Label> {
     Some(Label {
         lines: names.map(|name| words.say(name)).into(),
         target: (k, line.predict(k) - uncertainty.of_line.at(k).expanded),
+        others: Vec::new(),
         is_strong: false,
         ink: LINE,
     })
@@ -233,6 +246,24 @@ fn at_share(points: impl Iterator<Item = (f64, f64)>, share: f64) -> Option<(f64
         .copied()
 }
 
+/// Where a label stands, and the point that it names there: another than the first only where
+/// that would have to be led to.
+fn placed(room: &Room, view: &View, label: &Label, sizes: (f64, f64)) -> ((f64, f64), Spot) {
+    let first = view.within(view.place(label.target));
+    let (cost, spot) = room.find(first, sizes);
+    if cost <= LEADER_PT {
+        return (first, spot);
+    }
+    let others = label.others.iter().map(|point| {
+        let target = view.within(view.place(*point));
+        let (cost, spot) = room.find(target, sizes);
+        (cost, target, spot)
+    });
+    let all = others.chain([(cost, first, spot)]);
+    let best = all.min_by(|one, other| one.0.total_cmp(&other.0));
+    best.map_or((first, spot), |(_, target, spot)| (target, spot))
+}
+
 fn write(chart: &mut Chart<'_, '_>, room: &mut Room, view: &View, label: &Label) -> Result<()> {
     let size_pt = if label.is_strong { RATING_PT } else { NAME_PT };
     let width = |line: &String| match label.is_strong {
@@ -246,8 +277,8 @@ fn write(chart: &mut Chart<'_, '_>, room: &mut Room, view: &View, label: &Label)
     let wide_pt = lines.iter().map(width).fold(0.0, f64::max);
     let step_pt = STEP * size_pt;
     let sizes = (wide_pt + 4.0, step_pt * lines.len() as f64 + 2.0);
-    let target = view.within(view.place(label.target));
-    let spot = room.place(target, sizes);
+    let (target, spot) = placed(room, view, label, sizes);
+    room.take_label(spot);
     if spot.distance(target) > LEADER_PT {
         let ends = [spot.nearest(target), target].map(|end| view.value(end));
         let leader = PathElement::new(ends, stroke(&label.ink, 0.4));

@@ -19,13 +19,15 @@ use crate::report::figures::fit::width_pt;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_points};
 use crate::report::figures::style::{
     Area, Axes, BAND, Canvas, Chart, INK, LINE, NUMBER_PT, OUTER_BAND, QUIET, UPRIGHT_PT, anchored,
-    chart, draw_axes, fault, padded, pt, size, stroke, text,
+    chart, draw_axes, fault, nice, padded, pt, size, stroke, text,
 };
 
 /// Heights of the figure, points: page one takes the tallest that it has room for.
 pub const HEIGHTS_PT: [f64; 4] = [206.0, 172.0, 142.0, 118.0];
 /// Least room right of the chart, points.
 const RIGHT_PT: f64 = 6.0;
+/// Most steps from one label of the upright axis to the next.
+const MOST_STEPS: f64 = 8.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
@@ -67,6 +69,14 @@ fn view_k(assessment: &Assessment) -> (f64, f64) {
     )
 }
 
+/// The first label of the upright axis that no power is above, W, and the number of labels from
+/// zero to it.
+fn end_at_label(top_w: f64) -> (f64, usize) {
+    let step_w = nice(top_w / MOST_STEPS);
+    let steps = (top_w / step_w).ceil();
+    (steps * step_w, steps as usize + 1)
+}
+
 fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Result<()> {
     let words = canvas.words;
     let (left_k, right_k) = view_k(assessment);
@@ -87,6 +97,10 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
+    let (top_w, y_labels) = match bottom_w {
+        0.0 => end_at_label(top_w),
+        _ => (top_w, 6),
+    };
     let difference = Axis::in_unit(
         message!("figure-difference", unit = unit_symbol(PairedUnit::Kelvin)),
         PairedUnit::Kelvin,
@@ -114,7 +128,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         x_text: &difference_text,
         y_text: &whole,
         x_labels: if is_narrow { 5 } else { 10 },
-        y_labels: 6,
+        y_labels,
         left_pt: UPRIGHT_PT,
     };
     draw_axes(&mut chart, &axes)?;

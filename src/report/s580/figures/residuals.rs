@@ -20,7 +20,7 @@ use crate::stats::normal::normal_order_scores;
 use crate::units::{local_hours, zoned};
 
 /// Height of one panel, points.
-const PANEL_PT: f64 = 108.0;
+const PANEL_PT: f64 = 96.0;
 /// Width from which the panels stand side by side, points.
 const WIDE_PT: f64 = 400.0;
 /// What the first of them takes more, for its upright axis, points.
@@ -65,7 +65,7 @@ pub fn draw_residuals(
         largest_w: largest_w.fold(2.0 * sd_w, f64::max) * 1.15 + 1e-6,
     };
     let key = (dates.len() <= KINDS).then(|| key(dates, canvas));
-    let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
+    let key_pt = key.as_ref().map_or(0.0, Key::height_pt);
     let panels = panels();
     let is_wide = canvas.width_pt >= WIDE_PT;
     let rows = if is_wide { 1 } else { panels.len() };

@@ -25,9 +25,12 @@ use crate::units::fahrenheit_to_celsius;
 /// Heights of the three panels by the width of the figure, points, the widest first.
 const HEIGHTS_PT: &[(f64, [f64; 3])] = &[
     (400.0, [112.0, 50.0, 36.0]),
-    (200.0, [50.0, 25.0, 20.0]),
-    (0.0, [58.0, 28.0, 24.0]),
+    (200.0, [46.0, 22.0, 17.0]),
+    (0.0, [46.0, 22.0, 18.0]),
 ];
+/// The same where figures stand in three rows or more of a page, and from how many runs on.
+const LOW_PT: [f64; 3] = [38.0, 17.0, 14.0];
+const MANY_RUNS: usize = 7;
 /// Room above the first panel and between two, for the upper half of a number, points.
 const ABOVE_PT: f64 = 4.0;
 const BETWEEN_PT: f64 = 7.0;
@@ -62,6 +65,15 @@ struct Day<'d, 'b> {
     left_pt: f64,
 }
 
+/// Heights of the panels of one of several runs, points.
+fn panel_heights_pt(width_pt: f64, runs: usize) -> [f64; 3] {
+    let is_wide_enough = |(least_pt, _): &&(f64, [f64; 3])| width_pt >= *least_pt;
+    match HEIGHTS_PT.iter().find(is_wide_enough) {
+        Some((0.0, _)) if runs >= MANY_RUNS => LOW_PT,
+        of_width => of_width.map_or([0.0; 3], |(_, heights)| *heights),
+    }
+}
+
 /// Draws a run on the axes of its campaign.
 ///
 /// # Errors
@@ -75,11 +87,8 @@ pub fn draw_run(
     let run = &assessment.tested.runs[index];
     let zone = &assessment.tested.campaign.site.time_zone;
     let intervals: Vec<&Interval> = assessment.s580.intervals_of(index).collect();
-    let of_width = HEIGHTS_PT
-        .iter()
-        .find(|(least_pt, _)| canvas.width_pt >= *least_pt);
-    let [temperature_pt, irradiance_pt, wind_pt] =
-        of_width.map_or([0.0; 3], |(_, heights)| *heights);
+    let runs = assessment.tested.runs.len();
+    let [temperature_pt, irradiance_pt, wind_pt] = panel_heights_pt(canvas.width_pt, runs);
     let mut bottom_pt = ABOVE_PT + temperature_pt;
     let mut edges = |height_pt: f64| {
         let top_pt = bottom_pt + BETWEEN_PT;
