@@ -1796,30 +1796,36 @@ pair-budget-expanded-one-day = expanded, one day and no 95 %, k = { $factor }
 ## Comparison: the campaigns
 
 section-campaigns = The campaigns
-# Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = cost { $cost }
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } run
-       *[other] { $runs } runs
-    }; { $site }, { $elevation }; tested by { $tester }
+# Comparison: its tables of campaigns. Rows of facts that are the same of all campaigns, and
+# headers of narrow columns.
+page-campaigns-alike = The same in all campaigns
+campaigns-type = type
+campaigns-tests = Cookers and tests
+campaigns-area = intercept area
+campaigns-mass = mass
+campaigns-cost = cost
+campaigns-dates = tested
+campaigns-runs = runs
+campaigns-place = place
+campaigns-tester = tested by
+campaigns-report = report
+campaigns-results = Lines, heat balances, conditions
+# a and b are symbols; Ps and Td too.
+campaigns-line = Line Ps = a − b·Td
+campaigns-intercept = a, W
+campaigns-slope = b, W/K
+campaigns-range = from – to
+campaigns-balance = Heat balance, with ±
+campaigns-gain = gain, m²
+campaigns-loss = loss, W/K
+campaigns-power = W at 700 W/m², 50 K
+campaigns-around = Means of the used intervals
+campaigns-sun = W/m²
+campaigns-air = air
+campaigns-wind = wind
+# In a column of campaigns: every one.
+campaigns-all = All
 comparison-not-stated = not stated
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } interval
-       *[other] { $intervals } intervals
-    } from { $lowest } to { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Heat balance: gain { $gain } m², loss { $loss } W/K, { $power } W at 700 W/m² and 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Means of the used intervals: { $parts }
-campaign-sun = { $mean } W/m²
-campaign-air = air { $mean }
-campaign-wind = wind { $mean }
-campaign-report = Report { $number }
-# The heat balance, each figure with its ±.
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

@@ -1825,31 +1825,36 @@ pair-budget-expanded-one-day = expandida, de un día y no del 95 %, k = { $facto
 ## Comparison: the campaigns
 
 section-campaigns = Las campañas
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Igual en todas las campañas
+campaigns-type = tipo
+campaigns-tests = Cocinas y ensayos
+campaigns-area = área de captación
+campaigns-mass = masa
+campaigns-cost = costo
+campaigns-dates = ensayada
+campaigns-runs = series
+campaigns-place = lugar
+campaigns-tester = operador
+campaigns-report = informe
+campaigns-results = Rectas, balances térmicos, condiciones
+# a and b are symbols; Ps and Td too.
+campaigns-line = Recta Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = costo { $cost }
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } serie
-       *[other] { $runs } series
-    }; { $site }, { $elevation }; operador: { $tester }
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = de – a
+campaigns-balance = Balance térmico, con ±
+campaigns-gain = ganancia, m²
+campaigns-loss = pérdida, W/K
+campaigns-power = W a 700 W/m², 50 K
+campaigns-around = Medias de los intervalos usados
+# As in English
+campaigns-sun = W/m²
+campaigns-air = aire
+campaigns-wind = viento
+campaigns-all = Todas
 comparison-not-stated = sin indicar
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalo
-       *[other] { $intervals } intervalos
-    } de { $lowest } a { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Balance térmico: ganancia { $gain } m², pérdida { $loss } W/K, { $power } W a 700 W/m² y 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Medias de los intervalos usados: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = aire { $mean }
-campaign-wind = viento { $mean }
-campaign-report = Informe { $number }
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

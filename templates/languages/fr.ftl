@@ -1850,31 +1850,37 @@ pair-budget-expanded-one-day = élargie, d’un jour et non à 95 %, k = { $fac
 ## Comparison: the campaigns
 
 section-campaigns = Les campagnes
-# Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name } : { $kind }, { $area }
-campaign-cost = coût { $cost }
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } série
-       *[other] { $runs } séries
-    } ; { $site }, { $elevation } ; opérateur : { $tester }
+page-campaigns-alike = Identique dans toutes les campagnes
+# As in English
+campaigns-type = type
+campaigns-tests = Cuiseurs et essais
+campaigns-area = surface de captation
+campaigns-mass = masse
+campaigns-cost = coût
+campaigns-dates = essayé
+campaigns-runs = séries
+campaigns-place = lieu
+campaigns-tester = opérateur
+campaigns-report = rapport
+campaigns-results = Droites, bilans thermiques, conditions
+# a and b are symbols; Ps and Td too.
+campaigns-line = Droite Ps = a − b·Td
+# As in English
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = de – à
+campaigns-balance = Bilan thermique, avec ±
+campaigns-gain = gain, m²
+campaigns-loss = perte, W/K
+campaigns-power = W à 700 W/m², 50 K
+campaigns-around = Moyennes des intervalles retenus
+# As in English
+campaigns-sun = W/m²
+campaigns-air = air
+campaigns-wind = vent
+campaigns-all = Toutes
 comparison-not-stated = sans indication
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalle
-       *[other] { $intervals } intervalles
-    } de { $lowest } à { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Bilan thermique : gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Moyennes des intervalles retenus : { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-# As in English
-campaign-air = air { $mean }
-campaign-wind = vent { $mean }
-campaign-report = Rapport { $number }
-# The heat balance, each figure with its ±.
-comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

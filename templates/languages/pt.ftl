@@ -1818,32 +1818,36 @@ pair-budget-expanded-one-day = expandida, de um dia e não de 95 %, k = { $facto
 ## Comparison: the campaigns
 
 section-campaigns = As campanhas
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Igual em todas as campanhas
+campaigns-type = tipo
+campaigns-tests = Fogões e ensaios
+campaigns-area = área de captação
+campaigns-mass = massa
+campaigns-cost = custo
+campaigns-dates = ensaiado
+campaigns-runs = séries
+campaigns-place = local
+campaigns-tester = operador
+campaigns-report = relatório
+campaigns-results = Retas, balanços térmicos, condições
+# a and b are symbols; Ps and Td too.
+campaigns-line = Reta Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = custo { $cost }
+campaigns-intercept = a, W
 # As in English
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } série
-       *[other] { $runs } séries
-    }; { $site }, { $elevation }; ensaiado por { $tester }
+campaigns-slope = b, W/K
+campaigns-range = de – a
+campaigns-balance = Balanço térmico, com ±
+campaigns-gain = ganho, m²
+campaigns-loss = perda, W/K
+campaigns-power = W a 700 W/m², 50 K
+campaigns-around = Médias dos intervalos usados
+# As in English
+campaigns-sun = W/m²
+campaigns-air = ar
+campaigns-wind = vento
+campaigns-all = Todas
 comparison-not-stated = sem indicação
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalo
-       *[other] { $intervals } intervalos
-    } de { $lowest } a { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Balanço térmico: ganho { $gain } m², perda { $loss } W/K, { $power } W a 700 W/m² e 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Médias dos intervalos usados: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = ar { $mean }
-campaign-wind = vento { $mean }
-campaign-report = Relatório { $number }
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

@@ -1855,33 +1855,36 @@ pair-budget-expanded-one-day = uliopanuliwa, wa siku moja na si wa 95 %, k = { $
 ## Comparison: the campaigns
 
 section-campaigns = Kampeni
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Sawa katika kampeni zote
+campaigns-type = aina
+campaigns-tests = Majiko na majaribio
+campaigns-area = eneo la kupokea mwanga
+campaigns-mass = uzito
+campaigns-cost = gharama
+campaigns-dates = lilijaribiwa
+campaigns-runs = duru
+campaigns-place = mahali
+campaigns-tester = mpimaji
+campaigns-report = ripoti
+campaigns-results = Mistari, mizania ya joto, hali
+# a and b are symbols; Ps and Td too.
+campaigns-line = Mstari Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = gharama { $cost }
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-comparison-test-text = { $dates }, { $runs ->
-        [one] duru { $runs }
-       *[other] duru { $runs }
-    }; { $site }, { $elevation }; lilijaribiwa na { $tester }
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = kutoka – hadi
+campaigns-balance = Mizania ya joto, na ±
+campaigns-gain = pato, m²
+campaigns-loss = upotevu, W/K
+campaigns-power = W kwa 700 W/m², 50 K
+campaigns-around = Wastani wa vipindi vilivyotumika
+# As in English
+campaigns-sun = W/m²
+campaigns-air = hewa
+campaigns-wind = upepo
+campaigns-all = Zote
 comparison-not-stated = bila kutajwa
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] kipindi { $intervals }
-       *[other] vipindi { $intervals }
-    } kuanzia { $lowest } hadi { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Mizania ya joto: pato { $gain } m², upotevu { $loss } W/K, { $power } W kwa 700 W/m² na 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Wastani wa vipindi vilivyotumika: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = hewa { $mean }
-campaign-wind = upepo { $mean }
-campaign-report = Ripoti { $number }
-# The heat balance, each figure with its ±.
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 
