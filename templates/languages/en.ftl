@@ -1510,7 +1510,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W per unit of cost
 # Headers of a column of differences.
-ranking-from-first = less than no. 1, W
+ranking-from-first = no. 1 less this, W
 ranking-from-baseline = from the baseline, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.

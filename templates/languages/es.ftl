@@ -1527,7 +1527,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W por unidad de costo
 # Headers of a column of differences.
-ranking-from-first = menos que el n.º 1, W
+ranking-from-first = n.º 1 menos esta, W
 ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.

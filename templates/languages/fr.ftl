@@ -1555,7 +1555,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W par unité de coût
 # Headers of a column of differences.
-ranking-from-first = de moins que le nº 1, W
+ranking-from-first = nº 1 moins celle-ci, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.

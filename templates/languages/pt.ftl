@@ -1519,7 +1519,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W por unidade de custo
 # Headers of a column of differences.
-ranking-from-first = menos que a nº 1, W
+ranking-from-first = nº 1 menos esta, W
 ranking-from-baseline = da referência, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.

@@ -1557,7 +1557,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W kwa kizio cha gharama
 # Headers of a column of differences.
-ranking-from-first = pungufu ya Na. 1, W
+ranking-from-first = Na. 1 kutoa hii, W
 ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.

@@ -321,19 +321,17 @@ impl Telling<'_> {
     fn instruments(&self) -> Vec<InstrumentOf> {
         let budget_in = message!("budget-in-own-report");
         let mut known: Vec<(InstrumentRow, Vec<usize>)> = Vec::new();
+        let mut quantities: Vec<String> = Vec::new();
         for place in self.calls.order() {
             let one = &self.comparison.campaigns[*place];
+            let mut before: Option<String> = None;
             for row in instrument_rows(one, &budget_in, self.words) {
+                place_after(&mut quantities, before.as_ref(), &row.quantity);
+                before = Some(row.quantity.clone());
                 match known.iter_mut().find(|(other, _)| *other == row) {
                     Some((_, places)) => places.push(*place),
                     None => known.push((row, vec![*place])),
                 }
-            }
-        }
-        let mut quantities: Vec<String> = Vec::new();
-        for (row, _) in &known {
-            if !quantities.contains(&row.quantity) {
-                quantities.push(row.quantity.clone());
             }
         }
         let rank = |quantity: &String| quantities.iter().position(|one| one == quantity);
@@ -363,4 +361,13 @@ impl Telling<'_> {
             false => sentence_case(&self.words.say(self.calls.by_number(places))),
         }
     }
+}
+
+/// Adds a quantity that is new, behind the one that it follows in its campaign.
+fn place_after(quantities: &mut Vec<String>, before: Option<&String>, quantity: &String) {
+    if quantities.contains(quantity) {
+        return;
+    }
+    let at = before.and_then(|before| quantities.iter().position(|one| one == before));
+    quantities.insert(at.map_or(0, |at| at + 1), quantity.clone());
 }

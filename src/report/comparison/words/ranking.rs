@@ -18,11 +18,16 @@ pub const NAME_SIZE_PT: f64 = 8.5;
 pub const STATUS_SIZE_PT: f64 = 7.0;
 /// From one line to the next, as a share of its size.
 const LINE_STEP: f64 = 1.22;
-/// Room above and below what stands in a row, together, points.
+/// Room above and below what stands in a row, together, points; and where rows fill pages.
 const ROW_ROOM_PT: f64 = 8.0;
-/// Width of names, points, and of that what stays free on both sides.
-pub const NAME_PT: f64 = 126.0;
+const DENSE_ROOM_PT: f64 = 5.0;
+/// Rows that stand on one page with all else that page one has.
+const ON_PAGE_ONE: usize = 12;
+/// Width of names, at least, points, and of that what stays free on both sides.
+const NAME_PT: f64 = 126.0;
 const NAME_INSETS_PT: f64 = 5.0;
+/// What long names may take of the room that they share with the plot.
+const NAME_SHARE: f64 = 0.52;
 /// Width of the plot where nothing takes from it, and at least, points.
 const PLOT_PT: f64 = 206.0;
 const LEAST_PLOT_PT: f64 = 60.0;
@@ -42,8 +47,11 @@ pub struct RankingPart {
     /// What the axis says.
     pub axis_name: String,
     pub axis_height_pt: f64,
-    pub name_pt: f64,
     pub plot_pt: f64,
+    /// Room above and below what stands in a row, together, points.
+    pub row_room_pt: f64,
+    /// They fill pages, so that how they are read stands before them.
+    pub is_long: bool,
     /// Width of the brackets, or of dashes in their place; zero without any.
     pub brackets_pt: f64,
     /// Rows say from which others they are not told apart: by brackets, or by numbers, for which
@@ -141,6 +149,15 @@ pub fn ranking_part(
     let has_dashes = extra.has_dashes();
     let brackets_pt = lanes.max(usize::from(has_dashes)) as f64 * LANE_PT;
     let columns = Columns::of(standings);
+    let taken_pt = [
+        (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
+        (extra.differences.is_some(), DIFFERENCE_PT),
+        (columns.has_cost, COST_PT),
+    ];
+    let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
+    let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
+    let is_long = listed(&ranking).count() > ON_PAGE_ONE;
+    let shape = Shape::of(&ranking, names, PLOT_PT - taken_pt, is_long);
     let rows = listed(&ranking).map(|(rank, place)| {
         let of_rank = |of: &[String]| rank.and_then(|rank| of.get(rank).cloned());
         let group = of_rank(&extra.letters).or_else(|| of_rank(&extra.alike));
@@ -156,17 +173,10 @@ pub fn ranking_part(
                 .filter(|_| lanes > 0)
                 .map(|rank| format!("brackets-{}.svg", rank + 1)),
             difference,
-            ..row(&standings[place], &names[place], place, rank, words)
+            ..shape.row(&standings[place], &names[place], place, rank, words)
         }
     });
     let differences = extra.differences.as_ref();
-    let taken_pt = [
-        (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
-        (differences.is_some(), DIFFERENCE_PT),
-        (columns.has_cost, COST_PT),
-    ];
-    let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
-    let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
     RankingPart {
         axis: "rank-axis.svg".to_owned(),
         axis_name: words.say(match has_one_day(standings, &ranking) {
@@ -174,8 +184,9 @@ pub fn ranking_part(
             false => message!("ranking-axis"),
         }),
         axis_height_pt: AXIS_PT,
-        name_pt: NAME_PT,
-        plot_pt: (PLOT_PT - taken_pt).max(LEAST_PLOT_PT),
+        plot_pt: shape.plot_pt,
+        row_room_pt: shape.room_pt,
+        is_long,
         brackets_pt,
         has_groups: lanes > 0 || has_dashes || !extra.alike.is_empty(),
         columns: columns.headers(words),
@@ -193,45 +204,73 @@ pub fn listed(ranking: &Ranking) -> impl Iterator<Item = (Option<usize>, usize)>
     ranked.chain(ranking.not_valid.iter().map(|place| (None, *place)))
 }
 
-fn row(
-    standing: &Standing,
-    name: &str,
-    place: usize,
-    rank: Option<usize>,
-    words: &Words,
-) -> RankRow {
-    let status = words.say(status(standing));
-    let (power, half_width) = standing.power.map_or_else(Default::default, |power| {
-        let decimals = decimals_for(power.half_width_w);
-        let half_width = fixed(power.half_width_w, decimals);
-        (
-            words.say(fixed(power.value_w, decimals)),
-            words.say(joined(["±".into(), half_width], " ")),
-        )
-    });
-    let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| {
-        count_lines(text, NAME_PT - NAME_INSETS_PT, width_pt)
-    };
-    let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
-    let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
-    let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
-    RankRow {
-        number: rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
-        name: name.to_owned(),
-        level: standing.level.code(),
-        is_struck: standing.level == Level::NotValid,
-        is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
-        height_pt: ROW_ROOM_PT + LINE_STEP * text_pt,
-        middle_pt: ROW_ROOM_PT / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
-        strip: format!("rank-{}.svg", place + 1),
-        alt: words.say(alt(standing)),
-        status,
-        power,
-        half_width,
-        cells: Vec::new(),
-        groups: String::new(),
-        brackets: None,
-        difference: None,
+/// How wide and how high rows are.
+struct Shape {
+    name_pt: f64,
+    plot_pt: f64,
+    /// Above and below what stands in a row, together.
+    room_pt: f64,
+}
+
+impl Shape {
+    /// Names as wide as the longest, as far as the plot can spare it; `plot_pt`: its width beside
+    /// names of the least width.
+    fn of(ranking: &Ranking, names: &[String], plot_pt: f64, is_long: bool) -> Shape {
+        let both_pt = NAME_PT + plot_pt.max(LEAST_PLOT_PT);
+        let wanted_pt = listed(ranking)
+            .map(|(_, place)| strong_width_pt(&names[place], NAME_SIZE_PT))
+            .fold(0.0, f64::max);
+        let most_pt = (NAME_SHARE * both_pt).max(NAME_PT);
+        // What a line is measured to take is not exactly what it takes.
+        let name_pt = (wanted_pt + NAME_INSETS_PT + 1.0).clamp(NAME_PT, most_pt);
+        Shape {
+            name_pt,
+            plot_pt: both_pt - name_pt,
+            room_pt: if is_long { DENSE_ROOM_PT } else { ROW_ROOM_PT },
+        }
+    }
+
+    fn row(
+        &self,
+        standing: &Standing,
+        name: &str,
+        place: usize,
+        rank: Option<usize>,
+        words: &Words,
+    ) -> RankRow {
+        let status = words.say(status(standing));
+        let (power, half_width) = standing.power.map_or_else(Default::default, |power| {
+            let decimals = decimals_for(power.half_width_w);
+            let half_width = fixed(power.half_width_w, decimals);
+            (
+                words.say(fixed(power.value_w, decimals)),
+                words.say(joined(["±".into(), half_width], " ")),
+            )
+        });
+        let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| {
+            count_lines(text, self.name_pt - NAME_INSETS_PT, width_pt)
+        };
+        let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
+        let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
+        let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
+        RankRow {
+            number: rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
+            name: name.to_owned(),
+            level: standing.level.code(),
+            is_struck: standing.level == Level::NotValid,
+            is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
+            height_pt: self.room_pt + LINE_STEP * text_pt,
+            middle_pt: self.room_pt / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
+            strip: format!("rank-{}.svg", place + 1),
+            alt: words.say(alt(standing)),
+            status,
+            power,
+            half_width,
+            cells: Vec::new(),
+            groups: String::new(),
+            brackets: None,
+            difference: None,
+        }
     }
 }
 
