@@ -16,9 +16,6 @@ use crate::report::comparison::words::report::{Built, build};
 /// Below the title of a pair's figures.
 const INDENT: &str = "  ";
 
-/// Place of the column of power for each square metre.
-const PER_AREA: usize = 1;
-
 /// Adds the comparison to the lines: the verdict first.
 pub fn describe(lines: &mut Lines, comparison: &Comparison, edition: &Edition) {
     let words = &edition.words;
@@ -83,6 +80,8 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
     ]
     .map(|name| words.say(name));
     let powers = powers(&ranking.rows, words);
+    // Power for each square metre stands behind R², intervals and days.
+    let per_area = usize::from(ranking.has_support);
     let difference = ranking.differences.clone().unwrap_or_default();
     let rows = ranking.rows.iter().zip(powers);
     let rows: Vec<MarkedRow<6>> = rows
@@ -92,14 +91,14 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
                 row.number.clone(),
                 row.name.clone(),
                 power,
-                row.cells.get(PER_AREA).cloned().unwrap_or_default(),
+                row.cells.get(per_area).cloned().unwrap_or_default(),
                 row.groups.clone(),
                 told_difference(row),
             ],
             below: below(row, words),
         })
         .collect();
-    let per_area = ranking.columns.get(PER_AREA).cloned().unwrap_or_default();
+    let per_area = ranking.columns.get(per_area).cloned().unwrap_or_default();
     let header = [
         (number.as_str(), Align::Right),
         (campaign.as_str(), Align::Left),

@@ -1533,6 +1533,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those 
 # These two follow one of the above.
 ranking-note-undecided = Two that cannot be compared count as not told apart.
 ranking-note-one-day = Two that were not tested on several days each count as not told apart, however much they differ.
+ranking-note-dash = A dash: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-not-held = A dash in place of a bar: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-not-held-letters = A dash in place of letters: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-differences = Differences with their 95 % intervals. Bold: shown ({ pairs-together }). Grey: not shown.
@@ -1610,18 +1611,19 @@ verdict-by-chance-less = { $second } gives { $difference } W less than { $first 
        *[other] { $pairs } pairs
     } so large a difference also comes by chance: it is not shown.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = No difference between { $second } and { $first } could be shown: anything from { $interval } W fits the data.
 verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
 # "One" is a difference, in the next three.
 needed-other-days = Test both again on other days.
-# Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = To tell “{ $first }” from “{ $second }”:
-needed-none = One of { $sought } W would most likely have been seen.
+# Before one of those that begin with needed-, which is of these two.
+needed-of = Between “{ $first }” and “{ $second }”:
+needed-none = A difference of { $sought } W would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
        *[other] { $days } more days
-    } like those tested, of each, would most likely show one of { $sought } W.
-needed-no-number = More days alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
+    } like those tested, of each, would most likely show a difference of { $sought } W.
+needed-no-number = More days alone would hardly show a difference of { $sought } W: days, or instruments that are not the same by id, differ by too much.
 
 ## Comparison: what a difference comes from
 #
@@ -1815,6 +1817,9 @@ campaigns-line = Line Ps = a − b·Td
 campaigns-intercept = a, W
 campaigns-slope = b, W/K
 campaigns-range = from – to
+campaigns-r-squared = R²
+campaigns-intervals = intervals
+campaigns-days = days
 campaigns-balance = Heat balance, with ±
 campaigns-gain = gain, m²
 campaigns-loss = loss, W/K

@@ -1549,6 +1549,7 @@ ranking-note-alike-beside = «{ page-ranking-groups }»: los números de las cam
 # These two follow one of the above.
 ranking-note-undecided = Dos que no se pueden comparar cuentan como no distinguidas.
 ranking-note-one-day = Dos que no se ensayaron en varios días cada una cuentan como no distinguidas, por mucho que difieran.
+ranking-note-dash = Un guion: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-not-held = Un guion en lugar de una barra: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-not-held-letters = Un guion en lugar de letras: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada ({ pairs-together }). Gris: no demostrada.
@@ -1627,13 +1628,14 @@ verdict-by-chance-less = { $second } da { $difference } W menos que { $first } (
        *[other] { $pairs } pares
     } una diferencia así también se da por azar: no queda demostrada.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Para distinguir «{ $first }» de «{ $second }»:
-needed-none = Si la hubiera de { $sought } W, muy probablemente se habría visto.
+needed-of = Entre «{ $first }» y «{ $second }»:
+needed-none = Una diferencia de { $sought } W muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
@@ -1844,6 +1846,10 @@ campaigns-intercept = a, W
 # As in English
 campaigns-slope = b, W/K
 campaigns-range = de – a
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalos
+campaigns-days = días
 campaigns-balance = Balance térmico, con ±
 campaigns-gain = ganancia, m²
 campaigns-loss = pérdida, W/K

@@ -1578,6 +1578,7 @@ ranking-note-alike-beside = « { page-ranking-groups } » : les numéros des 
 # These two follow one of the above.
 ranking-note-undecided = Deux campagnes qui ne sont pas comparables comptent comme non distinguées.
 ranking-note-one-day = Deux campagnes sans essais sur plusieurs jours chacune comptent comme non distinguées, quel que soit leur écart.
+ranking-note-dash = Un tiret : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-not-held = Un tiret à la place d’une barre : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-not-held-letters = Un tiret à la place de lettres : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée ({ pairs-together }). Gris : non démontrée.
@@ -1655,18 +1656,19 @@ verdict-by-chance-less = { $second } donne { $difference } W de moins que { $fir
        *[other] { $pairs } paires
     }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Aucune différence entre { $second } et { $first } n’a pu être démontrée : toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
 needed-other-days = Refaites les deux essais d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Pour distinguer « { $first } » de « { $second } » :
+needed-of = Entre « { $first } » et « { $second } » :
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
-    } comme ceux des essais, pour chacun, on en verrait très probablement une de { $sought } W.
-needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
+    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W.
+needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
 
 ## Comparison: what a difference comes from
 #
@@ -1870,6 +1872,10 @@ campaigns-intercept = a, W
 # As in English
 campaigns-slope = b, W/K
 campaigns-range = de – à
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalles
+campaigns-days = jours
 campaigns-balance = Bilan thermique, avec ±
 campaigns-gain = gain, m²
 campaigns-loss = perte, W/K

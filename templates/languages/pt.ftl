@@ -1542,6 +1542,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campa
 # These two follow one of the above.
 ranking-note-undecided = Duas que não podem ser comparadas contam como não distinguidas.
 ranking-note-one-day = Duas que não foram ensaiadas em vários dias cada uma contam como não distinguidas, por mais que difiram.
+ranking-note-dash = Um traço: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held-letters = Um traço no lugar de letras: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
@@ -1620,12 +1621,13 @@ verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $fi
        *[other] { $pairs } pares
     } uma diferença desse tamanho também ocorre por acaso: não fica demonstrada.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Não se pôde demonstrar diferença entre { $second } e { $first }: qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaie os dois de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Para distinguir “{ $first }” de “{ $second }”:
+needed-of = Entre “{ $first }” e “{ $second }”:
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
@@ -1837,6 +1839,10 @@ campaigns-intercept = a, W
 # As in English
 campaigns-slope = b, W/K
 campaigns-range = de – a
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalos
+campaigns-days = dias
 campaigns-balance = Balanço térmico, com ±
 campaigns-gain = ganho, m²
 campaigns-loss = perda, W/K

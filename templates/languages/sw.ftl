@@ -1580,6 +1580,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni amba
 # These two follow one of the above.
 ranking-note-undecided = Mbili zisizoweza kulinganishwa huhesabiwa kuwa hazitofautishwi.
 ranking-note-one-day = Mbili ambazo hazikujaribiwa kwa siku kadhaa kila moja huhesabiwa kuwa hazitofautishwi, hata zikitofautiana kiasi gani.
+ranking-note-dash = Kistari: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held-letters = Kistari mahali pa herufi: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
@@ -1658,12 +1659,13 @@ verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first
        *[other] jozi { $pairs }
     } tofauti kubwa hivyo hutokea pia kwa bahati: haijaonyeshwa.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
 # "One" is a difference, in the next three.
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Ili kutofautisha “{ $first }” na “{ $second }”:
+needed-of = Kati ya “{ $first }” na “{ $second }”:
 needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
@@ -1874,6 +1876,10 @@ campaigns-intercept = a, W
 # As in English
 campaigns-slope = b, W/K
 campaigns-range = kutoka – hadi
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = vipindi
+campaigns-days = siku
 campaigns-balance = Mizania ya joto, na ±
 campaigns-gain = pato, m²
 campaigns-loss = upotevu, W/K

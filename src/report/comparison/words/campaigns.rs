@@ -3,6 +3,7 @@
 
 use serde::Serialize;
 
+use super::bracketing::in_column;
 use super::calls::Calls;
 use crate::comparison::Comparison;
 use crate::language::{
@@ -19,8 +20,6 @@ use crate::report::words::instruments::{InstrumentRow, instrument_rows};
 use crate::report::words::tested::test_dates;
 use crate::units::{decimals_for, sentence_case};
 
-/// Campaigns up to which each is told with its line, its heat balance and what was around it.
-const IN_FULL: usize = 48;
 /// Instruments that are told, at most: beyond, the reports have them.
 const INSTRUMENTS: usize = 60;
 /// In place of what a campaign does not have.
@@ -33,7 +32,7 @@ pub struct CampaignsPart {
     pub alike: Vec<Row>,
     /// What differs: cookers and tests.
     pub tests: Table,
-    /// What came of them; `None` where there are too many.
+    /// What came of them; `None` where no campaign has a line.
     pub results: Option<Table>,
     /// Instruments, each with the campaigns that have it.
     pub instruments: Vec<InstrumentOf>,
@@ -130,9 +129,7 @@ pub fn campaigns(comparison: &Comparison, calls: &Calls, words: &Words) -> Campa
     CampaignsPart {
         alike,
         tests: telling.table(message!("campaigns-tests"), &differ, has_kinds),
-        results: (comparison.campaigns.len() <= IN_FULL)
-            .then(|| telling.results())
-            .flatten(),
+        results: telling.results(),
         instruments: telling.instruments(),
     }
 }
@@ -234,8 +231,8 @@ impl Telling<'_> {
     fn results(&self) -> Option<Table> {
         let groups = [
             (message!("campaigns-line"), self.line()),
-            (message!("campaigns-balance"), self.balance()),
-            (message!("campaigns-around"), self.around()),
+            (message!("campaigns-balance"), self.balance().into()),
+            (message!("campaigns-around"), self.around().into()),
         ];
         let stated = groups.map(|(name, columns)| {
             let columns = columns.into_iter().filter(Told::is_stated);
@@ -257,8 +254,9 @@ impl Telling<'_> {
         })
     }
 
-    fn line(&self) -> [Told; 3] {
-        [
+    /// The line, and what it rests on unless the ranking says so.
+    fn line(&self) -> Vec<Told> {
+        let mut columns = vec![
             self.column(message!("campaigns-intercept"), false, |one| {
                 let line = one.s580.line()?;
                 let decimals = decimals_for(line.intercept_standard_error);
@@ -273,7 +271,19 @@ impl Telling<'_> {
                 let (low, high) = one.s580.line()?.x_range;
                 Some(kelvins(range(low, high, 0)))
             }),
-        ]
+        ];
+        if in_column(self.comparison).is_some() {
+            columns.push(self.column(message!("campaigns-r-squared"), false, |one| {
+                one.s580.line()?.r_squared.map(|found| fixed(found, 2))
+            }));
+            columns.push(self.column(message!("campaigns-intervals"), false, |one| {
+                Some(one.s580.used().count().into())
+            }));
+            columns.push(self.column(message!("campaigns-days"), false, |one| {
+                Some(one.s580.dates.len().into())
+            }));
+        }
+        columns
     }
 
     /// Gain, loss, and the power at 700 W/m² and 50 K.

@@ -17,7 +17,9 @@ pub const NAME_SIZE_PT: f64 = 8.5;
 /// Size of what stands below them, points.
 pub const STATUS_SIZE_PT: f64 = 7.0;
 /// From one line to the next, as a share of its size.
-const LINE_STEP: f64 = 1.22;
+const LINE_STEP: f64 = 1.15;
+/// From the top of the first line to the middle of its letters, the same.
+const LINE_MIDDLE: f64 = 0.61;
 /// Room above and below what stands in a row, together, points; and where rows fill pages.
 const ROW_ROOM_PT: f64 = 8.0;
 const DENSE_ROOM_PT: f64 = 5.0;
@@ -34,6 +36,8 @@ const LEAST_PLOT_PT: f64 = 60.0;
 /// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
 const COST_PT: f64 = 32.0;
+/// What the column of R², intervals and days leaves to it, where it is not there.
+const SUPPORT_PT: f64 = 50.0;
 /// In place of the letters of a campaign that cannot be held against the others.
 pub const NOT_HELD: &str = "–";
 /// Between brackets and the next column, points.
@@ -59,6 +63,8 @@ pub struct RankingPart {
     pub has_groups: bool,
     /// Headers of the cells.
     pub columns: Vec<String>,
+    /// The first of these is R², intervals and days.
+    pub has_support: bool,
     /// Header of a column of differences; `None` without one.
     pub differences: Option<String>,
     pub rows: Vec<RankRow>,
@@ -148,11 +154,14 @@ pub fn ranking_part(
     let lanes = extra.lanes.first().map_or(0, Vec::len);
     let has_dashes = extra.has_dashes();
     let brackets_pt = lanes.max(usize::from(has_dashes)) as f64 * LANE_PT;
-    let columns = Columns::of(standings);
+    // Beside a column of differences the plot would be left no room.
+    let has_support = extra.differences.is_none();
+    let columns = Columns::of(standings, has_support);
     let taken_pt = [
         (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
         (extra.differences.is_some(), DIFFERENCE_PT),
         (columns.has_cost, COST_PT),
+        (!has_support, -SUPPORT_PT),
     ];
     let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
     let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
@@ -190,6 +199,7 @@ pub fn ranking_part(
         brackets_pt,
         has_groups: lanes > 0 || has_dashes || !extra.alike.is_empty(),
         columns: columns.headers(words),
+        has_support,
         differences: differences.map(|(header, _)| header.clone()),
         rows: rows.collect(),
         key: words.say(key(standings, &ranking)),
@@ -260,7 +270,7 @@ impl Shape {
             is_struck: standing.level == Level::NotValid,
             is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
             height_pt: self.room_pt + LINE_STEP * text_pt,
-            middle_pt: self.room_pt / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
+            middle_pt: self.room_pt / 2.0 + LINE_MIDDLE * NAME_SIZE_PT,
             strip: format!("rank-{}.svg", place + 1),
             alt: words.say(alt(standing)),
             status,
@@ -380,17 +390,19 @@ pub fn mark(level: Level) -> Mark {
 
 /// The columns of numbers, as far as any campaign has something in them.
 struct Columns {
+    has_support: bool,
     has_cost: bool,
     /// Where it is one for all.
     currency: Option<String>,
 }
 
 impl Columns {
-    fn of(standings: &[Standing]) -> Columns {
+    fn of(standings: &[Standing], has_support: bool) -> Columns {
         let costs = standings.iter().filter(|one| one.per_cost_w().is_some());
         let mut currencies: Vec<Option<&String>> = costs.map(|one| one.currency.as_ref()).collect();
         currencies.dedup();
         Columns {
+            has_support,
             has_cost: !currencies.is_empty(),
             currency: match currencies.as_slice() {
                 [only] => only.cloned(),
@@ -404,9 +416,10 @@ impl Columns {
             Some(currency) => message!("ranking-per-currency", currency = currency),
             None => message!("ranking-per-cost"),
         };
-        let always = [message!("ranking-rests-on"), message!("ranking-per-area")];
+        let support = self.has_support.then(|| message!("ranking-rests-on"));
         let of_cost = self.has_cost.then_some(of_cost);
-        let all = always.into_iter().chain(of_cost);
+        let all = [support, Some(message!("ranking-per-area")), of_cost];
+        let all = all.into_iter().flatten();
         all.map(|header: Message| words.say(header)).collect()
     }
 
@@ -427,12 +440,13 @@ impl Columns {
             one.intervals.into(),
             one.days.into(),
         ];
-        let always = [
-            joined(rests_on, " · "),
-            optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2))),
+        let of_area = optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2)));
+        let all = [
+            self.has_support.then(|| joined(rests_on, " · ")),
+            Some(of_area),
+            self.has_cost.then(|| optional(of_cost)),
         ];
-        let of_cost = self.has_cost.then(|| optional(of_cost));
-        let all = always.into_iter().chain(of_cost);
+        let all = all.into_iter().flatten();
         all.map(|cell: Phrase| words.say(cell)).collect()
     }
 }
