@@ -17,22 +17,28 @@ const PAIRS: u64 = 80;
 /// Seeds of one set follow those of another.
 const APART: u64 = 10_000;
 
-/// Cookers of which each has so much more gain than the one before, each tested on days of its
-/// own.
+/// Cookers of which each has so much more gain than the one before, the last seven times as much
+/// more, each tested on days of its own.
 fn set(more: f64, seed: u64) -> Comparison {
     let campaign = |cooker: u64| {
+        let steps = cooker + if cooker + 1 == COOKERS { 6 } else { 0 };
         let scenario = Scenario {
-            gain_m2: (1.0 + more * cooker as f64) * Scenario::default().gain_m2,
+            gain_m2: (1.0 + more * steps as f64) * Scenario::default().gain_m2,
             first_day: 1 + 4 * cooker as usize,
             ..Scenario::default()
         };
-        scenario.simulate(APART + COOKERS * seed + cooker).assessment
+        scenario
+            .simulate(APART + COOKERS * seed + cooker)
+            .assessment
     };
     compare((0..COOKERS).map(campaign).collect(), None, false).unwrap()
 }
 
 /// Counts, over seeds from zero, of what is so; two at a time.
-fn count<const KINDS: usize>(seeds: u64, of: impl Fn(u64) -> [usize; KINDS] + Sync) -> [usize; KINDS] {
+fn count<const KINDS: usize>(
+    seeds: u64,
+    of: impl Fn(u64) -> [usize; KINDS] + Sync,
+) -> [usize; KINDS] {
     let next = AtomicU64::new(0);
     let work = || {
         let mut sums = [0; KINDS];
@@ -88,7 +94,8 @@ fn of_cookers_that_differ_no_difference_is_turned_round() {
         ]
     });
     println!("{shown} pairs shown, {wrong} the wrong way; {titles} titles, {wrong_titles} wrong");
-    assert!(shown > 300, "{shown}");
+    assert!(shown > 200, "{shown}");
+    assert!(titles > 20, "{titles}");
     assert!(wrong <= 3, "{wrong} of {shown}");
     assert!(wrong_titles <= 3, "{wrong_titles} of {titles}");
 }
