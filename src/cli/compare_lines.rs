@@ -16,9 +16,6 @@ use crate::report::comparison::words::report::{Built, build};
 /// Below the title of a pair's figures.
 const INDENT: &str = "  ";
 
-/// Place of the column of power for each square metre.
-const PER_AREA: usize = 1;
-
 /// Adds the comparison to the lines: the verdict first.
 pub fn describe(lines: &mut Lines, comparison: &Comparison, edition: &Edition) {
     let words = &edition.words;
@@ -73,7 +70,11 @@ fn mark(comparison: &Comparison) -> Mark {
     }
 }
 
-/// A row a campaign: mark, rank, title, power; further numbers and the status below.
+/// Fewest columns in which differences have a column of their own.
+const WITH_DIFFERENCES: usize = 72;
+
+/// A row a campaign: mark, rank, title, power; further numbers and the status below, and the
+/// difference where a line is too short for it.
 fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
     let [number, campaign, rating, groups] = [
         message!("terminal-rank"),
@@ -83,7 +84,15 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
     ]
     .map(|name| words.say(name));
     let powers = powers(&ranking.rows, words);
+    // Power for each square metre stands behind R², intervals and days.
+    let per_area = usize::from(ranking.has_support);
     let difference = ranking.differences.clone().unwrap_or_default();
+    let is_narrow = lines.width().is_some_and(|width| width < WITH_DIFFERENCES);
+    let has_differences = ranking.differences.is_some() && !is_narrow;
+    let difference_below = |row: &RankRow| {
+        let told = Some(told_difference(row)).filter(|told| is_narrow && !told.is_empty());
+        told.map(|told| format!("{difference}: {told}"))
+    };
     let rows = ranking.rows.iter().zip(powers);
     let rows: Vec<MarkedRow<6>> = rows
         .map(|(row, power)| MarkedRow {
@@ -92,14 +101,17 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
                 row.number.clone(),
                 row.name.clone(),
                 power,
-                row.cells.get(PER_AREA).cloned().unwrap_or_default(),
+                row.cells.get(per_area).cloned().unwrap_or_default(),
                 row.groups.clone(),
                 told_difference(row),
             ],
-            below: below(row, words),
+            below: below(row, words)
+                .into_iter()
+                .chain(difference_below(row))
+                .collect(),
         })
         .collect();
-    let per_area = ranking.columns.get(PER_AREA).cloned().unwrap_or_default();
+    let per_area = ranking.columns.get(per_area).cloned().unwrap_or_default();
     let header = [
         (number.as_str(), Align::Right),
         (campaign.as_str(), Align::Left),
@@ -108,7 +120,7 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
         (groups.as_str(), Align::Left),
         (difference.as_str(), Align::Right),
     ];
-    match (ranking.has_groups, ranking.differences.is_some()) {
+    match (ranking.has_groups, has_differences) {
         (true, true) => lines.marked_table(header, &rows),
         (true, false) => lines.marked_table(
             kept(header, [0, 1, 2, 3, 4]),

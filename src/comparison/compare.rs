@@ -130,7 +130,7 @@ pub fn compare(
     refuse_incomparable(&campaigns, &stated)?;
     let departures = departures(&campaigns);
     if !allow_mixed {
-        refuse_mixed(&campaigns, &departures)?;
+        refuse_mixed(&campaigns)?;
     }
     refuse_baseline(&campaigns, &stated, baseline)?;
     let standings: Vec<Standing> = campaigns.iter().map(Standing::of).collect();

@@ -99,6 +99,46 @@ pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Departure>> {
     campaigns.iter().map(|one| of_one(one, first)).collect()
 }
 
+/// Campaigns that were tested by the same, by their places.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TestedAlike {
+    pub places: Vec<usize>,
+    /// What they were tested by, where most were tested by something else.
+    pub departures: Vec<Departure>,
+}
+
+/// The campaigns that most others were tested like, then those that depart from them, each set
+/// that departs alike together; `None` where none departs.
+pub fn by_departure(campaigns: &[Assessment]) -> Option<(TestedAlike, Vec<TestedAlike>)> {
+    let groups = grouped(departures(campaigns));
+    // Of as many, the earlier.
+    let most = groups.iter().map(|group| group.places.len()).max()?;
+    let norm = groups.iter().find(|group| group.places.len() == most)?;
+    let norm = &campaigns[norm.places[0]];
+    let from_norm = campaigns.iter().map(|one| of_one(one, norm)).collect();
+    let (same, others): (Vec<_>, Vec<_>) = grouped(from_norm)
+        .into_iter()
+        .partition(|group| group.departures.is_empty());
+    let same = same.into_iter().next()?;
+    (!others.is_empty()).then_some((same, others))
+}
+
+/// Places with the same departures together, in their order.
+fn grouped(departures: Vec<Vec<Departure>>) -> Vec<TestedAlike> {
+    let mut groups: Vec<TestedAlike> = Vec::new();
+    for (place, departures) in departures.into_iter().enumerate() {
+        let mut known = groups.iter_mut();
+        match known.find(|group| group.departures == departures) {
+            Some(group) => group.places.push(place),
+            None => groups.push(TestedAlike {
+                places: vec![place],
+                departures,
+            }),
+        }
+    }
+    groups
+}
+
 fn of_one(one: &Assessment, first: &Assessment) -> Vec<Departure> {
     let mut departures = Vec::new();
     let procedures = [one, first].map(|of| &of.tested.campaign.procedure);

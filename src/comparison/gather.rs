@@ -2,13 +2,13 @@
 
 use std::path::{Path, PathBuf};
 
-use super::departures::Departure;
+use super::departures::{Departure, TestedAlike, by_departure};
 use super::places::distance_km;
 use crate::campaign::classes::InstrumentKind;
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
 use crate::campaign::model::Instruments;
 use crate::error::{Error, Problem, Problems, Result};
-use crate::language::{Message, Words, clauses};
+use crate::language::{Message, Words, clauses, listed};
 use crate::logs::Series;
 use crate::procedure::dry_vessel::dry_run::dry_errors;
 use crate::procedure::sources::CommonError;
@@ -293,23 +293,45 @@ fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
 /// Refuses campaigns of different procedure or limits.
 ///
 /// # Errors
-/// [`Error::Usage`] with each that departs from the first.
-pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Departure>]) -> Result<()> {
+/// [`Error::Usage`] with those that depart from what most were rated by; those that depart alike
+/// are told together.
+pub fn refuse_mixed(campaigns: &[Assessment]) -> Result<()> {
+    let Some((norm, others)) = by_departure(campaigns) else {
+        return Ok(());
+    };
     let mut problems = Problems::default();
-    for (one, departures) in campaigns.iter().zip(departures) {
-        if !departures.is_empty() {
-            let what = format!(
-                "differs from {} in what it was tested by: {}",
-                campaigns[0].tested.campaign.name,
-                Words::english().say(clauses(departures.iter().map(Departure::by_key)))
-            );
-            let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
-            problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
-        }
+    for TestedAlike { places, departures } in others {
+        let what = format!(
+            "{} rated otherwise than {}: {}",
+            match places.as_slice() {
+                [_] => "is".to_owned(),
+                [_, more @ ..] => format!("and {} are", names_of(campaigns, more)),
+                [] => continue,
+            },
+            names_of(campaigns, &norm.places),
+            Words::english().say(clauses(departures.iter().map(Departure::in_words)))
+        );
+        let hint = "state the same [limits] and procedure in all, or compare them all the same with --allow-mixed, which the report then says";
+        let file = &campaigns[places[0]].tested.campaign.file;
+        problems.push(Problem::at(file, what).hint(hint));
     }
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(Error::Usage(problems))
+    Err(Error::Usage(problems))
+}
+
+/// Names that a refusal tells, at most.
+const TOLD_NAMES: usize = 3;
+
+/// Campaigns by name, the first few where they are many: `box, dish and 4 others`.
+fn names_of(campaigns: &[Assessment], places: &[usize]) -> String {
+    let name = |place: &usize| campaigns[*place].tested.campaign.name.clone();
+    // One more name takes no more room than "1 other".
+    let told = match places.len() > TOLD_NAMES + 1 {
+        true => TOLD_NAMES,
+        false => places.len(),
+    };
+    let mut parts: Vec<String> = places[..told].iter().map(name).collect();
+    if told < places.len() {
+        parts.push(format!("{} others", places.len() - told));
     }
+    Words::english().say(listed(parts))
 }

@@ -1517,7 +1517,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W per unit of cost
 # Headers of a column of differences.
-ranking-from-first = less than no. 1, W
+ranking-from-first = no. 1 less this, W
 ranking-from-baseline = from the baseline, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1540,6 +1540,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those 
 # These two follow one of the above.
 ranking-note-undecided = Two that cannot be compared count as not told apart.
 ranking-note-one-day = Two that were not tested on several days each count as not told apart, however much they differ.
+ranking-note-dash = A dash: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-not-held = A dash in place of a bar: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-not-held-letters = A dash in place of letters: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-differences = Differences with their 95 % intervals. Bold: shown ({ pairs-together }). Grey: not shown.
@@ -1617,12 +1618,13 @@ verdict-by-chance-less = { $second } gives { $difference } W less than { $first 
        *[other] { $pairs } pairs
     } so large a difference can arise by chance: it is not shown.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = No difference between { $second } and { $first } could be shown: anything from { $interval } W fits the data.
 verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
 # "One" is a difference, in the next three.
 needed-other-days = Test both again on other days.
-# Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = To tell “{ $first }” from “{ $second }”:
+# Before one of those that begin with needed-, which is of these two.
+needed-of = Between “{ $first }” and “{ $second }”:
 needed-none = A difference of { $sought } W would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
@@ -1803,30 +1805,39 @@ pair-budget-expanded-one-day = expanded, one day, not 95 %, k = { $factor }
 ## Comparison: the campaigns
 
 section-campaigns = The campaigns
-# Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = cost { $cost }
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } run
-       *[other] { $runs } runs
-    }; { $site }, { $elevation }; tested by { $tester }
+# Comparison: its tables of campaigns. Rows of facts that are the same of all campaigns, and
+# headers of narrow columns.
+page-campaigns-alike = The same in all campaigns
+campaigns-type = type
+campaigns-tests = Cookers and tests
+campaigns-area = intercept area
+campaigns-mass = mass
+campaigns-cost = cost
+campaigns-dates = tested
+campaigns-runs = runs
+campaigns-place = place
+campaigns-tester = tested by
+campaigns-report = report
+campaigns-results = Lines, heat balances, conditions
+# a and b are symbols; Ps and Td too.
+campaigns-line = Line Ps = a − b·Td
+campaigns-intercept = a, W
+campaigns-slope = b, W/K
+campaigns-range = from – to
+campaigns-r-squared = R²
+campaigns-intervals = intervals
+campaigns-days = days
+campaigns-balance = Heat balance, with ±
+campaigns-gain = gain, m²
+campaigns-loss = loss, W/K
+campaigns-power = W at 700 W/m², 50 K
+campaigns-around = Means of the used intervals
+campaigns-sun = W/m²
+campaigns-air = air
+campaigns-wind = wind
+# In a column of campaigns: every one.
+campaigns-all = All
 comparison-not-stated = not stated
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } interval
-       *[other] { $intervals } intervals
-    } from { $lowest } to { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Heat balance: gain { $gain } m², loss { $loss } W/K, { $power } W at 700 W/m² and 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Means of the used intervals: { $parts }
-campaign-sun = { $mean } W/m²
-campaign-air = air { $mean }
-campaign-wind = wind { $mean }
-campaign-report = Report { $number }
-# The heat balance, each figure with its ±.
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

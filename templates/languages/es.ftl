@@ -1534,7 +1534,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W por unidad de costo
 # Headers of a column of differences.
-ranking-from-first = menos que el n.º 1, W
+ranking-from-first = n.º 1 menos esta, W
 ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1556,6 +1556,7 @@ ranking-note-alike-beside = «{ page-ranking-groups }»: los números de las cam
 # These two follow one of the above.
 ranking-note-undecided = Dos que no se pueden comparar cuentan como no distinguidas.
 ranking-note-one-day = Dos que no se ensayaron en varios días cada una cuentan como no distinguidas, por mucho que difieran.
+ranking-note-dash = Un guion: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-not-held = Un guion en lugar de una barra: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-not-held-letters = Un guion en lugar de letras: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada ({ pairs-together }). Gris: no demostrada.
@@ -1634,13 +1635,14 @@ verdict-by-chance-less = { $second } da { $difference } W menos que { $first } (
        *[other] { $pairs } pares
     } una diferencia así también se da por azar: no queda demostrada.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Para distinguir «{ $first }» de «{ $second }»:
-needed-none = Si la hubiera de { $sought } W, muy probablemente se habría visto.
+needed-of = Entre «{ $first }» y «{ $second }»:
+needed-none = Una diferencia de { $sought } W muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
@@ -1832,31 +1834,40 @@ pair-budget-expanded-one-day = expandida, de un día y no del 95 %, k = { $facto
 ## Comparison: the campaigns
 
 section-campaigns = Las campañas
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Igual en todas las campañas
+campaigns-type = tipo
+campaigns-tests = Cocinas y ensayos
+campaigns-area = área de captación
+campaigns-mass = masa
+campaigns-cost = costo
+campaigns-dates = ensayada
+campaigns-runs = series
+campaigns-place = lugar
+campaigns-tester = operador
+campaigns-report = informe
+campaigns-results = Rectas, balances térmicos, condiciones
+# a and b are symbols; Ps and Td too.
+campaigns-line = Recta Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = costo { $cost }
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } serie
-       *[other] { $runs } series
-    }; { $site }, { $elevation }; operador: { $tester }
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = de – a
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalos
+campaigns-days = días
+campaigns-balance = Balance térmico, con ±
+campaigns-gain = ganancia, m²
+campaigns-loss = pérdida, W/K
+campaigns-power = W a 700 W/m², 50 K
+campaigns-around = Medias de los intervalos usados
+# As in English
+campaigns-sun = W/m²
+campaigns-air = aire
+campaigns-wind = viento
+campaigns-all = Todas
 comparison-not-stated = sin indicar
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalo
-       *[other] { $intervals } intervalos
-    } de { $lowest } a { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Balance térmico: ganancia { $gain } m², pérdida { $loss } W/K, { $power } W a 700 W/m² y 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Medias de los intervalos usados: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = aire { $mean }
-campaign-wind = viento { $mean }
-campaign-report = Informe { $number }
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

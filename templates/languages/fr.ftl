@@ -1560,7 +1560,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W par unité de coût
 # Headers of a column of differences.
-ranking-from-first = de moins que le nº 1, W
+ranking-from-first = nº 1 moins celle-ci, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1583,6 +1583,7 @@ ranking-note-alike-beside = « { page-ranking-groups } » : les numéros des 
 # These two follow one of the above.
 ranking-note-undecided = Deux campagnes qui ne sont pas comparables comptent comme non distinguées.
 ranking-note-one-day = Deux campagnes sans essais sur plusieurs jours chacune comptent comme non distinguées, quel que soit leur écart.
+ranking-note-dash = Un tiret : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-not-held = Un tiret à la place d’une barre : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-not-held-letters = Un tiret à la place de lettres : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée ({ pairs-together }). Gris : non démontrée.
@@ -1660,12 +1661,13 @@ verdict-by-chance-less = { $second } donne { $difference } W de moins que { $fir
        *[other] { $pairs } paires
     }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Aucune différence entre { $second } et { $first } n’a pu être démontrée : toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
 needed-other-days = Refaites les deux essais d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Pour distinguer « { $first } » de « { $second } » :
+needed-of = Entre « { $first } » et « { $second } » :
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
@@ -1855,31 +1857,41 @@ pair-budget-expanded-one-day = élargie, d’un jour et non à 95 %, k = { $fac
 ## Comparison: the campaigns
 
 section-campaigns = Les campagnes
-# Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name } : { $kind }, { $area }
-campaign-cost = coût { $cost }
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } série
-       *[other] { $runs } séries
-    } ; { $site }, { $elevation } ; opérateur : { $tester }
+page-campaigns-alike = Identique dans toutes les campagnes
+# As in English
+campaigns-type = type
+campaigns-tests = Cuiseurs et essais
+campaigns-area = surface de captation
+campaigns-mass = masse
+campaigns-cost = coût
+campaigns-dates = essayé
+campaigns-runs = séries
+campaigns-place = lieu
+campaigns-tester = opérateur
+campaigns-report = rapport
+campaigns-results = Droites, bilans thermiques, conditions
+# a and b are symbols; Ps and Td too.
+campaigns-line = Droite Ps = a − b·Td
+# As in English
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = de – à
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalles
+campaigns-days = jours
+campaigns-balance = Bilan thermique, avec ±
+campaigns-gain = gain, m²
+campaigns-loss = perte, W/K
+campaigns-power = W à 700 W/m², 50 K
+campaigns-around = Moyennes des intervalles retenus
+# As in English
+campaigns-sun = W/m²
+campaigns-air = air
+campaigns-wind = vent
+campaigns-all = Toutes
 comparison-not-stated = sans indication
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalle
-       *[other] { $intervals } intervalles
-    } de { $lowest } à { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Bilan thermique : gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Moyennes des intervalles retenus : { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-# As in English
-campaign-air = air { $mean }
-campaign-wind = vent { $mean }
-campaign-report = Rapport { $number }
-# The heat balance, each figure with its ±.
-comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

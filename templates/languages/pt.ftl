@@ -1526,7 +1526,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W por unidade de custo
 # Headers of a column of differences.
-ranking-from-first = menos que a nº 1, W
+ranking-from-first = nº 1 menos esta, W
 ranking-from-baseline = da referência, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1549,6 +1549,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campa
 # These two follow one of the above.
 ranking-note-undecided = Duas que não podem ser comparadas contam como não distinguidas.
 ranking-note-one-day = Duas que não foram ensaiadas em vários dias cada uma contam como não distinguidas, por mais que difiram.
+ranking-note-dash = Um traço: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-not-held-letters = Um traço no lugar de letras: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada ({ pairs-together }). Cinza: não demonstrada.
@@ -1627,12 +1628,13 @@ verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $fi
        *[other] { $pairs } pares
     } uma diferença desse tamanho também ocorre por acaso: não fica demonstrada.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Não se pôde demonstrar diferença entre { $second } e { $first }: qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaie as duas de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Para distinguir “{ $first }” de “{ $second }”:
+needed-of = Entre “{ $first }” e “{ $second }”:
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
@@ -1825,32 +1827,40 @@ pair-budget-expanded-one-day = expandida, de um dia e não de 95 %, k = { $facto
 ## Comparison: the campaigns
 
 section-campaigns = As campanhas
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Igual em todas as campanhas
+campaigns-type = tipo
+campaigns-tests = Fogões e ensaios
+campaigns-area = área de captação
+campaigns-mass = massa
+campaigns-cost = custo
+campaigns-dates = ensaiado
+campaigns-runs = séries
+campaigns-place = local
+campaigns-tester = operador
+campaigns-report = relatório
+campaigns-results = Retas, balanços térmicos, condições
+# a and b are symbols; Ps and Td too.
+campaigns-line = Reta Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = custo { $cost }
+campaigns-intercept = a, W
 # As in English
-comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } série
-       *[other] { $runs } séries
-    }; { $site }, { $elevation }; ensaiado por { $tester }
+campaigns-slope = b, W/K
+campaigns-range = de – a
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = intervalos
+campaigns-days = dias
+campaigns-balance = Balanço térmico, com ±
+campaigns-gain = ganho, m²
+campaigns-loss = perda, W/K
+campaigns-power = W a 700 W/m², 50 K
+campaigns-around = Médias dos intervalos usados
+# As in English
+campaigns-sun = W/m²
+campaigns-air = ar
+campaigns-wind = vento
+campaigns-all = Todas
 comparison-not-stated = sem indicação
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] { $intervals } intervalo
-       *[other] { $intervals } intervalos
-    } de { $lowest } a { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Balanço térmico: ganho { $gain } m², perda { $loss } W/K, { $power } W a 700 W/m² e 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Médias dos intervalos usados: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = ar { $mean }
-campaign-wind = vento { $mean }
-campaign-report = Relatório { $number }
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

@@ -1564,7 +1564,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W kwa kizio cha gharama
 # Headers of a column of differences.
-ranking-from-first = pungufu ya Na. 1, W
+ranking-from-first = Na. 1 kutoa hii, W
 ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1587,6 +1587,7 @@ ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni amba
 # These two follow one of the above.
 ranking-note-undecided = Mbili zisizoweza kulinganishwa huhesabiwa kuwa hazitofautishwi.
 ranking-note-one-day = Mbili ambazo hazikujaribiwa kwa siku kadhaa kila moja huhesabiwa kuwa hazitofautishwi, hata zikitofautiana kiasi gani.
+ranking-note-dash = Kistari: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-not-held-letters = Kistari mahali pa herufi: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa ({ pairs-together }). Kijivu: haijaonyeshwa.
@@ -1665,12 +1666,13 @@ verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first
        *[other] jozi { $pairs }
     } tofauti kubwa hivyo hutokea pia kwa bahati: haijaonyeshwa.
 # One of the sentences that begin with needed- may follow.
+verdict-not-shown-even = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
 # "One" is a difference, in the next three.
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Ili kutofautisha “{ $first }” na “{ $second }”:
+needed-of = Kati ya “{ $first }” na “{ $second }”:
 needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
@@ -1862,33 +1864,40 @@ pair-budget-expanded-one-day = uliopanuliwa, wa siku moja na si wa 95 %, k = { $
 ## Comparison: the campaigns
 
 section-campaigns = Kampeni
-# Of each campaign one after the other, each a line of its own.
+page-campaigns-alike = Sawa katika kampeni zote
+campaigns-type = aina
+campaigns-tests = Majiko na majaribio
+campaigns-area = eneo la kupokea mwanga
+campaigns-mass = uzito
+campaigns-cost = gharama
+campaigns-dates = lilijaribiwa
+campaigns-runs = duru
+campaigns-place = mahali
+campaigns-tester = mpimaji
+campaigns-report = ripoti
+campaigns-results = Mistari, mizania ya joto, hali
+# a and b are symbols; Ps and Td too.
+campaigns-line = Mstari Ps = a − b·Td
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area }
-campaign-cost = gharama { $cost }
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-comparison-test-text = { $dates }, { $runs ->
-        [one] duru { $runs }
-       *[other] duru { $runs }
-    }; { $site }, { $elevation }; lilijaribiwa na { $tester }
+campaigns-intercept = a, W
+# As in English
+campaigns-slope = b, W/K
+campaigns-range = kutoka – hadi
+# As in English
+campaigns-r-squared = R²
+campaigns-intervals = vipindi
+campaigns-days = siku
+campaigns-balance = Mizania ya joto, na ±
+campaigns-gain = pato, m²
+campaigns-loss = upotevu, W/K
+campaigns-power = W kwa 700 W/m², 50 K
+campaigns-around = Wastani wa vipindi vilivyotumika
+# As in English
+campaigns-sun = W/m²
+campaigns-air = hewa
+campaigns-wind = upepo
+campaigns-all = Zote
 comparison-not-stated = bila kutajwa
-# { $slope }: without its sign.
-campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
-        [one] kipindi { $intervals }
-       *[other] vipindi { $intervals }
-    } kuanzia { $lowest } hadi { $highest } K
-# The heat balance, each figure with its ±.
-campaign-balance = Mizania ya joto: pato { $gain } m², upotevu { $loss } W/K, { $power } W kwa 700 W/m² na 50 K
-# { $parts }: the next three, as far as they were measured.
-campaign-around = Wastani wa vipindi vilivyotumika: { $parts }
-# As in English
-campaign-sun = { $mean } W/m²
-campaign-air = hewa { $mean }
-campaign-wind = upepo { $mean }
-campaign-report = Ripoti { $number }
-# The heat balance, each figure with its ±.
-# As in English
-comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
 

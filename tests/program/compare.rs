@@ -153,12 +153,52 @@ fn other_limits_are_refused_unless_allowed_and_then_marked() {
     bench.write(file, bench.read(file) + "[limits]\nambient_min_c = 15\n");
     let arguments = ["compare", "mallee", "wattle"];
     let refused = bench.run(&arguments).exits(2);
-    refused.says(&["ambient_min_c 15 where the first has 20", "--allow-mixed"]);
+    refused.says(&[
+        "wattle/campaign.toml: is rated otherwise than mallee: ",
+        "15 °C instead of 20 °C",
+        "--allow-mixed",
+    ]);
     bench
         .run(&[&arguments[..], &["--allow-mixed"]].concat())
         .exits(0);
     let json = bench.read("reports/comparison.json");
     assert!(json.contains("\"mixed\": true"));
+}
+
+#[test]
+fn what_departs_alike_is_refused_once_and_in_words() {
+    let bench = two();
+    let names = ["mallee", "wattle", "gidgee", "mulga", "boree", "brigalow"];
+    for (name, factor) in names[2..].iter().zip([0.95, 0.9, 1.05, 0.85]) {
+        add_stronger(&bench, name, factor);
+    }
+    let limit = |names: &[&str], limits: &str| {
+        for name in names {
+            let file = format!("{name}/campaign.toml");
+            bench.write(&file, bench.read(&file) + "[limits]\n" + limits);
+        }
+    };
+    // The first is the one that departs: the others are not told one by one.
+    limit(&["mallee"], "wind_mean_max_m_s = 2\n");
+    let ended = bench.run(&[&["compare"], &names[..]].concat()).exits(2);
+    let causes = |text: &str| text.matches("campaign.toml: ").count();
+    assert_eq!(causes(&ended.err), 1, "{}", ended.err);
+    ended.says(&[
+        "mallee/campaign.toml: is rated otherwise than wattle, gidgee, mulga and 2 others: ",
+        "2 m/s instead of 1 m/s",
+    ]);
+    // Two that depart alike are told together, another by itself, and no key is.
+    limit(&["gidgee", "mulga"], "ambient_min_c = 15\n");
+    let ended = bench.run(&[&["compare"], &names[..]].concat()).exits(2);
+    assert_eq!(causes(&ended.err), 2, "{}", ended.err);
+    let ended = ended.says(&[
+        "gidgee/campaign.toml: and mulga are rated otherwise than wattle, boree and brigalow: ",
+        "15 °C instead of 20 °C",
+    ]);
+    assert_eq!(ended.err.matches("hint:").count(), 1, "{}", ended.err);
+    for key in ["wind_mean_max_m_s", "ambient_min_c"] {
+        assert!(!ended.err.contains(key), "{}", ended.err);
+    }
 }
 
 #[test]

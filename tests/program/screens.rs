@@ -29,8 +29,12 @@ const SAMPLES: [&str; 5] = [
 
 /// A folder with the samples of [`SAMPLES`], for commands that are run in it.
 fn folder() -> TempDir {
+    folder_of(&SAMPLES)
+}
+
+fn folder_of(names: &[&str]) -> TempDir {
     let folder = TempDir::new().unwrap();
-    for name in SAMPLES {
+    for name in names {
         copy(
             &Path::new("sample-runs").join(name),
             &folder.path().join(name),
@@ -125,6 +129,49 @@ fn check_plan_and_compare_fit_every_width_in_every_language_verdict_first() {
         for (columns, most) in WIDTHS {
             let (_, text) = screen(folder.path(), &arguments, columns, &NO_COLOURS);
             fits(&text, most, &format!("{arguments:?} at {columns}"));
+        }
+    }
+}
+
+#[test]
+fn a_comparison_of_ten_fits_every_width_and_says_each_note_once() {
+    let names = [
+        "open-dish",
+        "open-dish-skirt",
+        "tube-area-slip",
+        "notebook",
+        "box",
+        "box-autumn",
+        "kitchen-thermometer",
+        "panel-cloudy",
+        "box-figures",
+        "dish-cooling",
+    ];
+    let folder = folder_of(&names);
+    let ten = [&["compare", "--allow-mixed"][..], &names[..]].concat();
+    for (columns, language) in [(60, "en"), (60, "fr"), (60, "sw"), (80, "en"), (80, "es")] {
+        let told = [&ten[..], &["--language", language]].concat();
+        let (code, text) = screen(folder.path(), &told, columns, &NO_COLOURS);
+        assert_eq!(code, 0, "{told:?}: {text}");
+        fits(
+            &text,
+            usize::from(columns),
+            &format!("{language} at {columns}"),
+        );
+        if language == "en" {
+            let words: Vec<&str> = text.split_whitespace().collect();
+            let text = words.join(" ");
+            for once in [
+                "A question mark before one: not shown",
+                "so the difference is of the powers at 700 W/m²",
+                "A dash in place of letters",
+                "Every pair is in the data file.",
+            ] {
+                assert_eq!(text.matches(once).count(), 1, "{once}: {text}");
+            }
+            // Below its row where a line is too short for a column of differences.
+            let below = text.matches("no. 1 less this, W: ").count();
+            assert_eq!(below > 0, columns == 60, "{text}");
         }
     }
 }

@@ -11,6 +11,7 @@ mod far_apart;
 mod invented;
 mod kinds;
 mod kinds_coverage;
+mod many;
 mod slips;
 mod truth;
 mod two_suns;

@@ -12,7 +12,7 @@ use crate::report::spoken::{not_stated, spoken_uncertainty};
 use crate::units::sentence_case;
 
 /// One instrument.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct InstrumentRow {
     pub quantity: String,
     pub instrument: String,

@@ -11,6 +11,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::report::rows::Row;
+use crate::units::sentence_case;
 
 /// Days below which the spread of days is hardly known.
 const FEW_DAYS: usize = 3;
@@ -18,11 +19,19 @@ const FEW_DAYS: usize = 3;
 /// Puts them into words, the gravest first.
 pub fn caveats(comparison: &Comparison, calls: &Calls, words: &Words) -> Vec<Row> {
     let caveats = Caveats { comparison, calls };
-    let all = [
+    // Numbers of campaigns may begin these: "Nos. 4, 5".
+    let of_ratings = [
         caveats.not_valid(),
         caveats.unrated(),
         caveats.indicative(),
         caveats.few_days(),
+    ];
+    let of_ratings = of_ratings.into_iter().flatten();
+    let of_ratings = of_ratings.map(|(label, text)| {
+        let text = sentence_case(&words.say(text));
+        Row::new(&words.say(label), text)
+    });
+    let all = [
         caveats.limits(),
         caveats.irradiance(),
         caveats.sites(),
@@ -30,8 +39,8 @@ pub fn caveats(comparison: &Comparison, calls: &Calls, words: &Words) -> Vec<Row
         caveats.sensors(),
     ];
     let all = all.into_iter().flatten();
-    all.map(|(label, text)| Row::said(words, label, text))
-        .collect()
+    let all = all.map(|(label, text)| Row::said(words, label, text));
+    of_ratings.chain(all).collect()
 }
 
 struct Caveats<'c> {

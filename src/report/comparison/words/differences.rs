@@ -4,7 +4,7 @@ use serde::Serialize;
 use simmerline_math::squared;
 
 use super::calls::Calls;
-use super::spoken::{oriented, spoken, spoken_ends};
+use super::spoken::{is_zero, oriented, spoken, spoken_ends};
 use super::told::{Told, told};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair};
@@ -199,6 +199,8 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
         return of_pair(by_chance).into();
     }
     let not_shown = match is_more {
+        // "0 W more" is no more.
+        _ if is_zero(value, decimals) => message!("verdict-not-shown-even"),
         true => message!("verdict-not-shown-more"),
         false => message!("verdict-not-shown-less"),
     };

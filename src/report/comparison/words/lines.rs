@@ -93,11 +93,12 @@ pub fn lines(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<Pa
 const ROOM_PT: f64 = 482.0;
 pub const GAP_PT: f64 = 8.0;
 
-/// How many panels stand side by side.
+/// How many panels stand side by side: as few as leave no row with little in it.
 pub fn columns(panels: usize) -> usize {
     match panels {
-        5 => 5,
-        count => count.clamp(3, 4),
+        ..=3 | 6 => 3,
+        5 | 9 | 10 => 5,
+        _ => 4,
     }
 }
 

@@ -17,18 +17,27 @@ pub const NAME_SIZE_PT: f64 = 8.5;
 /// Size of what stands below them, points.
 pub const STATUS_SIZE_PT: f64 = 7.0;
 /// From one line to the next, as a share of its size.
-const LINE_STEP: f64 = 1.22;
-/// Room above and below what stands in a row, together, points.
+const LINE_STEP: f64 = 1.15;
+/// From the top of the first line to the middle of its letters, the same.
+const LINE_MIDDLE: f64 = 0.61;
+/// Room above and below what stands in a row, together, points; and where rows fill pages.
 const ROW_ROOM_PT: f64 = 8.0;
-/// Width of names, points, and of that what stays free on both sides.
-pub const NAME_PT: f64 = 126.0;
+const DENSE_ROOM_PT: f64 = 5.0;
+/// Rows that stand on one page with all else that page one has.
+const ON_PAGE_ONE: usize = 12;
+/// Width of names, at least, points, and of that what stays free on both sides.
+const NAME_PT: f64 = 126.0;
 const NAME_INSETS_PT: f64 = 5.0;
+/// What long names may take of the room that they share with the plot.
+const NAME_SHARE: f64 = 0.52;
 /// Width of the plot where nothing takes from it, and at least, points.
 const PLOT_PT: f64 = 206.0;
 const LEAST_PLOT_PT: f64 = 60.0;
 /// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
 const COST_PT: f64 = 32.0;
+/// What the column of R², intervals and days leaves to it, where it is not there.
+const SUPPORT_PT: f64 = 50.0;
 /// In place of the letters of a campaign that cannot be held against the others.
 pub const NOT_HELD: &str = "–";
 /// Between brackets and the next column, points.
@@ -42,8 +51,11 @@ pub struct RankingPart {
     /// What the axis says.
     pub axis_name: String,
     pub axis_height_pt: f64,
-    pub name_pt: f64,
     pub plot_pt: f64,
+    /// Room above and below what stands in a row, together, points.
+    pub row_room_pt: f64,
+    /// They fill pages, so that how they are read stands before them.
+    pub is_long: bool,
     /// Width of the brackets, or of dashes in their place; zero without any.
     pub brackets_pt: f64,
     /// Rows say from which others they are not told apart: by brackets, or by numbers, for which
@@ -51,6 +63,8 @@ pub struct RankingPart {
     pub has_groups: bool,
     /// Headers of the cells.
     pub columns: Vec<String>,
+    /// The first of these is R², intervals and days.
+    pub has_support: bool,
     /// Header of a column of differences; `None` without one.
     pub differences: Option<String>,
     pub rows: Vec<RankRow>,
@@ -140,7 +154,19 @@ pub fn ranking_part(
     let lanes = extra.lanes.first().map_or(0, Vec::len);
     let has_dashes = extra.has_dashes();
     let brackets_pt = lanes.max(usize::from(has_dashes)) as f64 * LANE_PT;
-    let columns = Columns::of(standings);
+    // Beside a column of differences the plot would be left no room.
+    let has_support = extra.differences.is_none();
+    let columns = Columns::of(standings, has_support);
+    let taken_pt = [
+        (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
+        (extra.differences.is_some(), DIFFERENCE_PT),
+        (columns.has_cost, COST_PT),
+        (!has_support, -SUPPORT_PT),
+    ];
+    let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
+    let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
+    let is_long = listed(&ranking).count() > ON_PAGE_ONE;
+    let shape = Shape::of(&ranking, names, PLOT_PT - taken_pt, is_long);
     let rows = listed(&ranking).map(|(rank, place)| {
         let of_rank = |of: &[String]| rank.and_then(|rank| of.get(rank).cloned());
         let group = of_rank(&extra.letters).or_else(|| of_rank(&extra.alike));
@@ -156,17 +182,10 @@ pub fn ranking_part(
                 .filter(|_| lanes > 0)
                 .map(|rank| format!("brackets-{}.svg", rank + 1)),
             difference,
-            ..row(&standings[place], &names[place], place, rank, words)
+            ..shape.row(&standings[place], &names[place], place, rank, words)
         }
     });
     let differences = extra.differences.as_ref();
-    let taken_pt = [
-        (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
-        (differences.is_some(), DIFFERENCE_PT),
-        (columns.has_cost, COST_PT),
-    ];
-    let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
-    let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
     RankingPart {
         axis: "rank-axis.svg".to_owned(),
         axis_name: words.say(match has_one_day(standings, &ranking) {
@@ -174,11 +193,13 @@ pub fn ranking_part(
             false => message!("ranking-axis"),
         }),
         axis_height_pt: AXIS_PT,
-        name_pt: NAME_PT,
-        plot_pt: (PLOT_PT - taken_pt).max(LEAST_PLOT_PT),
+        plot_pt: shape.plot_pt,
+        row_room_pt: shape.room_pt,
+        is_long,
         brackets_pt,
         has_groups: lanes > 0 || has_dashes || !extra.alike.is_empty(),
         columns: columns.headers(words),
+        has_support,
         differences: differences.map(|(header, _)| header.clone()),
         rows: rows.collect(),
         key: words.say(key(standings, &ranking)),
@@ -193,45 +214,73 @@ pub fn listed(ranking: &Ranking) -> impl Iterator<Item = (Option<usize>, usize)>
     ranked.chain(ranking.not_valid.iter().map(|place| (None, *place)))
 }
 
-fn row(
-    standing: &Standing,
-    name: &str,
-    place: usize,
-    rank: Option<usize>,
-    words: &Words,
-) -> RankRow {
-    let status = words.say(status(standing));
-    let (power, half_width) = standing.power.map_or_else(Default::default, |power| {
-        let decimals = decimals_for(power.half_width_w);
-        let half_width = fixed(power.half_width_w, decimals);
-        (
-            words.say(fixed(power.value_w, decimals)),
-            words.say(joined(["±".into(), half_width], " ")),
-        )
-    });
-    let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| {
-        count_lines(text, NAME_PT - NAME_INSETS_PT, width_pt)
-    };
-    let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
-    let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
-    let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
-    RankRow {
-        number: rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
-        name: name.to_owned(),
-        level: standing.level.code(),
-        is_struck: standing.level == Level::NotValid,
-        is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
-        height_pt: ROW_ROOM_PT + LINE_STEP * text_pt,
-        middle_pt: ROW_ROOM_PT / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
-        strip: format!("rank-{}.svg", place + 1),
-        alt: words.say(alt(standing)),
-        status,
-        power,
-        half_width,
-        cells: Vec::new(),
-        groups: String::new(),
-        brackets: None,
-        difference: None,
+/// How wide and how high rows are.
+struct Shape {
+    name_pt: f64,
+    plot_pt: f64,
+    /// Above and below what stands in a row, together.
+    room_pt: f64,
+}
+
+impl Shape {
+    /// Names as wide as the longest, as far as the plot can spare it; `plot_pt`: its width beside
+    /// names of the least width.
+    fn of(ranking: &Ranking, names: &[String], plot_pt: f64, is_long: bool) -> Shape {
+        let both_pt = NAME_PT + plot_pt.max(LEAST_PLOT_PT);
+        let wanted_pt = listed(ranking)
+            .map(|(_, place)| strong_width_pt(&names[place], NAME_SIZE_PT))
+            .fold(0.0, f64::max);
+        let most_pt = (NAME_SHARE * both_pt).max(NAME_PT);
+        // What a line is measured to take is not exactly what it takes.
+        let name_pt = (wanted_pt + NAME_INSETS_PT + 1.0).clamp(NAME_PT, most_pt);
+        Shape {
+            name_pt,
+            plot_pt: both_pt - name_pt,
+            room_pt: if is_long { DENSE_ROOM_PT } else { ROW_ROOM_PT },
+        }
+    }
+
+    fn row(
+        &self,
+        standing: &Standing,
+        name: &str,
+        place: usize,
+        rank: Option<usize>,
+        words: &Words,
+    ) -> RankRow {
+        let status = words.say(status(standing));
+        let (power, half_width) = standing.power.map_or_else(Default::default, |power| {
+            let decimals = decimals_for(power.half_width_w);
+            let half_width = fixed(power.half_width_w, decimals);
+            (
+                words.say(fixed(power.value_w, decimals)),
+                words.say(joined(["±".into(), half_width], " ")),
+            )
+        });
+        let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| {
+            count_lines(text, self.name_pt - NAME_INSETS_PT, width_pt)
+        };
+        let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
+        let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
+        let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
+        RankRow {
+            number: rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
+            name: name.to_owned(),
+            level: standing.level.code(),
+            is_struck: standing.level == Level::NotValid,
+            is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
+            height_pt: self.room_pt + LINE_STEP * text_pt,
+            middle_pt: self.room_pt / 2.0 + LINE_MIDDLE * NAME_SIZE_PT,
+            strip: format!("rank-{}.svg", place + 1),
+            alt: words.say(alt(standing)),
+            status,
+            power,
+            half_width,
+            cells: Vec::new(),
+            groups: String::new(),
+            brackets: None,
+            difference: None,
+        }
     }
 }
 
@@ -341,17 +390,19 @@ pub fn mark(level: Level) -> Mark {
 
 /// The columns of numbers, as far as any campaign has something in them.
 struct Columns {
+    has_support: bool,
     has_cost: bool,
     /// Where it is one for all.
     currency: Option<String>,
 }
 
 impl Columns {
-    fn of(standings: &[Standing]) -> Columns {
+    fn of(standings: &[Standing], has_support: bool) -> Columns {
         let costs = standings.iter().filter(|one| one.per_cost_w().is_some());
         let mut currencies: Vec<Option<&String>> = costs.map(|one| one.currency.as_ref()).collect();
         currencies.dedup();
         Columns {
+            has_support,
             has_cost: !currencies.is_empty(),
             currency: match currencies.as_slice() {
                 [only] => only.cloned(),
@@ -365,9 +416,10 @@ impl Columns {
             Some(currency) => message!("ranking-per-currency", currency = currency),
             None => message!("ranking-per-cost"),
         };
-        let always = [message!("ranking-rests-on"), message!("ranking-per-area")];
+        let support = self.has_support.then(|| message!("ranking-rests-on"));
         let of_cost = self.has_cost.then_some(of_cost);
-        let all = always.into_iter().chain(of_cost);
+        let all = [support, Some(message!("ranking-per-area")), of_cost];
+        let all = all.into_iter().flatten();
         all.map(|header: Message| words.say(header)).collect()
     }
 
@@ -388,12 +440,13 @@ impl Columns {
             one.intervals.into(),
             one.days.into(),
         ];
-        let always = [
-            joined(rests_on, " · "),
-            optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2))),
+        let of_area = optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2)));
+        let all = [
+            self.has_support.then(|| joined(rests_on, " · ")),
+            Some(of_area),
+            self.has_cost.then(|| optional(of_cost)),
         ];
-        let of_cost = self.has_cost.then(|| optional(of_cost));
-        let all = always.into_iter().chain(of_cost);
+        let all = all.into_iter().flatten();
         all.map(|cell: Phrase| words.say(cell)).collect()
     }
 }

@@ -36,9 +36,11 @@ pub fn ranking_notes(comparison: &Comparison, extra: &Extra, medium: Medium) -> 
 /// What bars, letters and dashes say.
 fn on_groups(comparison: &Comparison, extra: &Extra, medium: Medium) -> Vec<Message> {
     let is_untold = |pair: &Pair| pair.difference.decisive().is_none();
-    let of_dashes = match medium == Medium::Paper && extra.has_brackets() {
-        true => message!("ranking-note-not-held"),
-        false => message!("ranking-note-not-held-letters"),
+    let of_dashes = match (extra.has_brackets(), medium) {
+        // There is neither a bar nor a letter beside it.
+        (false, _) => message!("ranking-note-dash"),
+        (true, Medium::Paper) => message!("ranking-note-not-held"),
+        (true, Medium::Web | Medium::Terminal) => message!("ranking-note-not-held-letters"),
     };
     let all = [
         of_groups(comparison, extra, medium),

@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::beside::{BesidePart, beside};
 use super::bracketing::extra;
 use super::calls::Calls;
-use super::campaigns::{CampaignPart, campaigns};
+use super::campaigns::{CampaignsPart, campaigns};
 use super::caveats::caveats;
 use super::differences::{DifferencePart, difference};
 use super::dry::{DryPart, dry};
@@ -76,7 +76,7 @@ pub struct ComparisonReport {
     pub dry: Option<DryPart>,
     /// `None` where no pair has another figure in common.
     pub beside: Option<BesidePart>,
-    pub campaigns: Vec<CampaignPart>,
+    pub campaigns: CampaignsPart,
     pub cautions: CautionPart,
     pub notes: Vec<String>,
     pub made_with: Vec<Row>,

@@ -30,8 +30,32 @@ pub fn spoken(weighed: &Weighed, sign: f64) -> (Phrase, Message) {
     (signed(value, decimals), spoken_ends(ends, decimals))
 }
 
-/// A number with its sign, whichever it is.
+/// A number with its sign, whichever it is; what rounds to zero has none.
 pub fn signed(value: f64, decimals: usize) -> Phrase {
-    let sign = if value > 0.0 { "+" } else { "" };
+    let sign = match value > 0.0 && !is_zero(value, decimals) {
+        true => "+",
+        false => "",
+    };
     joined([sign.into(), fixed(value, decimals)], "")
+}
+
+/// Whether a number, with so many decimals, has no digit but zeros.
+pub fn is_zero(value: f64, decimals: usize) -> bool {
+    let digits = format!("{value:.decimals$}");
+    digits.chars().all(|digit| !matches!(digit, '1'..='9'))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_rounds_to_zero_has_no_sign() {
+        let said = |value, decimals| signed(value, decimals).to_string();
+        assert_eq!(said(0.4, 0), "0");
+        assert_eq!(said(-0.4, 0), "0");
+        assert_eq!(said(0.6, 0), "+1");
+        assert_eq!(said(-0.04, 1), "0.0");
+        assert_eq!(said(-0.06, 1), "−0.1");
+    }
 }

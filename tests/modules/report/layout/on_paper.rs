@@ -214,7 +214,7 @@ pub fn too_long(made: &Made) -> Vec<Found> {
         Kind::Report { runs: 0..=4 } => 8,
         Kind::Report { .. } => 9,
         Kind::Comparison { campaigns: 0..=6 } => 5,
-        Kind::Comparison { .. } => 8,
+        Kind::Comparison { .. } => 7,
     };
     let pages = made.pages.len();
     let found = (pages > most).then(|| Found::on(most, format!("{pages} pages, {most} allowed")));
