@@ -2,6 +2,8 @@
 
 pub mod args;
 pub mod check;
+mod check_many;
+mod check_many_text;
 mod check_procedures;
 mod check_text;
 mod check_verdict;
@@ -24,6 +26,7 @@ pub mod new;
 mod new_ask;
 mod new_runs;
 pub mod plan;
+mod progress;
 pub mod report;
 mod report_index;
 mod report_one;

@@ -1,14 +1,12 @@
 //! `report`: campaigns to reports.
 
-use std::io::IsTerminal;
-
-use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::data::summary_file::{NAME as SUMMARY, Outcome, SummaryFile};
 use super::issue::open_folder;
 use super::lines::Lines;
+use super::progress::progress_bar;
 use super::report_index::IndexPage;
 use super::report_one::{Call, Done};
 use super::report_table::{CampaignRow, Noticed, add_table, notes};
@@ -234,15 +232,6 @@ impl<'o> Told<'o> {
             _ => write_all(&self.options.out, SUMMARY, &[self.summary.output()?]).map(drop),
         }
     }
-}
-
-fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
-    if is_quiet || !std::io::stderr().is_terminal() {
-        return ProgressBar::hidden();
-    }
-    let style = ProgressStyle::with_template("{pos} of {len}  {bar:24}  {msg}")
-        .unwrap_or_else(|_| ProgressStyle::default_bar());
-    ProgressBar::new(campaigns as u64).with_style(style)
 }
 
 /// Where the report is; of several forms, the first, and of none the results.
