@@ -105,7 +105,7 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) {
         lines.blank();
         let taken = table_width(header, &rows);
         match lines.width() {
-            Some(width) if taken > width => add_narrow(lines, header, rows),
+            Some(width) if taken > width => add_narrow(lines, header, rows, words),
             _ => {
                 lines.table(header, &rows);
             }
@@ -132,22 +132,55 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) {
             (from.as_str(), Align::Left),
             (to.as_str(), Align::Left),
         ];
-        lines.blank().table(header, &others);
+        lines.blank();
+        let taken = table_width(header, &others);
+        match lines.width() {
+            Some(width) if taken > width => add_kinds_below(lines, header, others, words),
+            _ => {
+                lines.table(header, &others);
+            }
+        }
     }
 }
 
 /// The same table with its last column below each row, behind its header.
-fn add_narrow(lines: &mut Lines, header: [(&str, Align); 6], rows: Vec<[String; 6]>) {
+fn add_narrow(
+    lines: &mut Lines,
+    header: [(&str, Align); 6],
+    rows: Vec<[String; 6]>,
+    words: &Words,
+) {
     let [first @ .., (last, _)] = header;
     let rows = rows.into_iter().map(|row| {
         let [a, b, c, d, e, below] = row;
         let below = match below.is_empty() {
             true => below,
-            false => format!("{last}: {below}"),
+            false => behind(last, below, words),
         };
         ([a, b, c, d, e], below)
     });
     lines.table_above(first, &rows.collect::<Vec<_>>());
+}
+
+/// The table of runs that heat no water with their kind below each row.
+fn add_kinds_below(
+    lines: &mut Lines,
+    header: [(&str, Align); 6],
+    rows: Vec<[String; 6]>,
+    words: &Words,
+) {
+    let [run, on, (kind, _), readings, from, to] = header;
+    let rows = rows.into_iter().map(|row| {
+        let [a, b, below, c, d, e] = row;
+        ([a, b, c, d, e], behind(kind, below, words))
+    });
+    let header = [run, on, readings, from, to];
+    lines.table_above(header, &rows.collect::<Vec<_>>());
+}
+
+/// A cell behind the header of its column.
+fn behind(header: &str, cell: String, words: &Words) -> String {
+    words.say(message!("terminal-whose", whose = header, said = cell))
 }
 
 fn run_row(assessment: &Assessment, index: usize, words: &Words) -> [String; 6] {

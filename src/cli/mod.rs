@@ -16,6 +16,7 @@ mod enter_log;
 mod enter_notes;
 pub mod enter_run;
 pub mod enter_words;
+pub mod help;
 pub mod issue;
 pub mod lines;
 pub mod manual;

@@ -12,7 +12,9 @@ use super::report_one::{Call, Done};
 use super::report_table::{CampaignRow, Noticed, add_table, notes};
 use super::screen::Screen;
 use super::speech::words_for;
-use super::terminal::{line, print, print_error, print_errors, print_lines, print_note, quoted};
+use super::terminal::{
+    line, print, print_error, print_errors, print_lines, print_note, print_note_in, quoted,
+};
 use crate::batch::causes::Causes;
 use crate::batch::collection::{kept_below, tables};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
@@ -152,11 +154,11 @@ impl<'o> Told<'o> {
         }
         if is_loud {
             let noticed = notes(&self.noticed, &words);
-            noticed.iter().for_each(|note| print_note(note));
+            noticed.iter().for_each(|note| print_note_in(&words, note));
             if self.left_alone > 0 {
                 let all = campaigns;
                 let left = message!("terminal-left-alone", count = self.left_alone, all = all);
-                print_note(&words.say(left));
+                print_note_in(&words, &words.say(left));
             }
         }
         let falls_short = self.rows.iter().any(CampaignRow::falls_short);

@@ -73,8 +73,8 @@ pub fn days_cell(brief: &Brief) -> String {
 pub fn conformity_cell(brief: &Brief, words: &Words) -> String {
     let level = words.say(brief.standing.level.describe()).to_lowercase();
     let caveats = brief.caveats.iter();
-    let caveats = caveats.map(|caveat| format!("; {}", words.say(caveat.describe())));
-    level + &caveats.collect::<String>()
+    let caveats = caveats.map(|caveat| Phrase::from(caveat.describe()));
+    words.say(clauses([level.into()].into_iter().chain(caveats)))
 }
 
 /// Adds the table to the lines: on one line a campaign where that fits, else on two.

@@ -2356,7 +2356,9 @@ terminal-more = { $count } more
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; the first
 terminal-alike-times = { $campaigns }, { $count } times; the first
-# A note, or what a campaign lacks, behind those that it is about.
+# Before a note below the table.
+terminal-note = note
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
 terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->

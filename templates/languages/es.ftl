@@ -2401,7 +2401,9 @@ terminal-more = { $count } más
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; la primera
 terminal-alike-times = { $campaigns }, { $count } veces; la primera
-# A note, or what a campaign lacks, behind those that it is about.
+# Before a note below the table.
+terminal-note = nota
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
 terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->

@@ -2395,7 +2395,9 @@ terminal-more = mais { $count }
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; a primeira
 terminal-alike-times = { $campaigns }, { $count } vezes; a primeira
-# A note, or what a campaign lacks, behind those that it is about.
+# Before a note below the table.
+terminal-note = nota
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
 terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->

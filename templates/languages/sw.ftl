@@ -2434,7 +2434,9 @@ terminal-more = nyingine { $count }
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; ya kwanza
 terminal-alike-times = { $campaigns }, mara { $count }; ya kwanza
-# A note, or what a campaign lacks, behind those that it is about.
+# Before a note below the table.
+terminal-note = maelezo
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
 terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->
