@@ -458,8 +458,8 @@ fn what_cannot_be_collected_is_refused_and_nothing_is_written() {
         &["plain"],
         &[
             "plain/autumn/mallee: was reported without --format parquet",
-            "plain/spring/mallee: was reported without --format parquet",
-            "plain/wattle: was reported without --format parquet\nhint: ",
+            "plain/spring/mallee: was reported without --format parquet\nhint: ",
+            "plain/wattle: was reported without --format parquet",
         ],
     );
     refused(
