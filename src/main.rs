@@ -4,16 +4,15 @@
 
 use std::process::ExitCode;
 
-use clap::Parser;
-use simmerline::cli::args::{Arguments, Command};
+use simmerline::cli::args::Command;
 use simmerline::cli::{
-    check, collect, compare, enter, manual, new, plan, report, shell, terminal, units, verify,
-    watch,
+    check, collect, compare, enter, help, manual, new, plan, report, shell, terminal, units,
+    verify, watch,
 };
 use simmerline::error::Result;
 
 fn main() -> ExitCode {
-    let outcome = match Arguments::try_parse() {
+    let outcome = match help::parse() {
         Ok(arguments) => run(&arguments.command),
         Err(said) => terminal::print_usage(said),
     };

@@ -1,17 +1,20 @@
 //! Errors of many campaigns: each cause once, with its places.
 
 use std::collections::BTreeMap;
+use std::path::Path;
 
+use super::alike::pattern_of_words;
 use crate::error::{Error, Problem, Problems};
 use crate::shown::shown;
 
 /// So many places are named before a cause that many share.
 const NAMED: usize = 3;
 
-/// What is wrong, wherever that is.
+/// What is wrong, wherever that is and whatever its numbers.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 struct Cause {
     item: Option<String>,
+    /// Without numbers.
     what: String,
 }
 
@@ -21,8 +24,29 @@ struct Found {
     /// The first of them.
     places: Vec<Problem>,
     count: usize,
+    /// Its numbers are not the same everywhere.
+    differs: bool,
     /// What mends it is not the same everywhere.
     is_mended_apart: bool,
+}
+
+impl Found {
+    /// Names the place of a problem, rather in a folder that is not named yet.
+    fn name(&mut self, problem: &Problem) {
+        if self.places.len() < NAMED {
+            self.places.push(problem.clone());
+            return;
+        }
+        let folder = |one: &Problem| one.place.path.parent().map(Path::to_path_buf);
+        let folders: Vec<_> = self.places.iter().map(folder).collect();
+        let is_again = |at: &usize| folders[..*at].contains(&folders[*at]);
+        if let Some(again) = (1..NAMED).find(is_again) {
+            if !folders.contains(&folder(problem)) {
+                self.places.remove(again);
+                self.places.push(problem.clone());
+            }
+        }
+    }
 }
 
 /// The causes for which campaigns failed, in the order in which they were met.
@@ -58,7 +82,7 @@ impl Causes {
         for problem in problems.listed() {
             let cause = Cause {
                 item: problem.place.item.clone(),
-                what: problem.what.clone(),
+                what: pattern_of_words(&problem.what),
             };
             let next = self.found.len();
             let at = *self.at.entry(cause).or_insert(next);
@@ -66,6 +90,7 @@ impl Causes {
                 self.found.push(Found {
                     places: Vec::new(),
                     count: 0,
+                    differs: false,
                     is_mended_apart: false,
                 });
             }
@@ -75,11 +100,11 @@ impl Causes {
                 continue;
             }
             found.count += 1;
-            let first = found.places.first();
-            found.is_mended_apart |= first.is_some_and(|first| first.hint != problem.hint);
-            if found.places.len() < NAMED {
-                found.places.push(problem.clone());
+            if let Some(first) = found.places.first() {
+                found.differs |= first.what != problem.what;
+                found.is_mended_apart |= first.hint != problem.hint;
             }
+            found.name(problem);
         }
     }
 
@@ -122,20 +147,16 @@ fn told(found: &Found, hint: Option<&String>) -> String {
         count => format!("{count} places: "),
     };
     let what = shown(&found.places[0].what);
-    let of_first = match found.is_mended_apart {
-        true => "of the first: ",
-        false => "",
-    };
+    let of_first = |is_first: bool| if is_first { "of the first: " } else { "" };
+    let [of_first_what, of_first] = [found.differs, found.is_mended_apart].map(of_first);
     let hint = hint.map_or_else(String::new, |hint| {
         format!("hint: {of_first}{}\n", shown(hint))
     });
-    format!("error: {count}{places}: {what}\n{hint}")
+    format!("error: {count}{places}: {of_first_what}{what}\n{hint}")
 }
 
 #[cfg(test)]
 mod tests {
-    use std::path::Path;
-
     use super::*;
 
     fn missing(file: &str, key: &str) -> Problem {
@@ -162,6 +183,23 @@ mod tests {
                 "error: 12 places: 0/campaign.toml, 1/campaign.toml, 2/campaign.toml and 9 more: the key \"water_kg\" is missing\n",
                 "error: 3/campaign.toml: the key \"title\" is missing\nhint: add it\n",
                 "error: this is a fault in simmerline, not in your data: a\n",
+            ]
+        );
+    }
+
+    #[test]
+    fn numbers_are_no_other_cause_and_other_folders_are_named_first() {
+        let mut causes = Causes::default();
+        for (folder, file) in [("a", 1), ("a", 2), ("a", 3), ("b", 1), ("c", 1), ("d", 1)] {
+            let path = format!("{folder}/{file}.csv");
+            let what = format!("found {file}.6 – 15{file} °C, expected −5 – 105 °C");
+            let problem = Problem::at(Path::new(&path), what).hint("this looks like °F");
+            causes.add(&Error::Input(problem.into()));
+        }
+        assert_eq!(
+            causes.told(),
+            [
+                "error: 6 places: a/1.csv, b/1.csv, c/1.csv and 3 more: of the first: found 1.6 – 151 °C, expected −5 – 105 °C\nhint: this looks like °F\n"
             ]
         );
     }

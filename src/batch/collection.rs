@@ -92,6 +92,7 @@ pub fn kept_below(roots: &[PathBuf]) -> Result<Vec<Kept>> {
 /// # Errors
 /// [`Error::Usage`] for a campaign whose rows are missing or changed, or have the columns of another version.
 pub fn tables(all: &[Kept], out: &Path, issued: Timestamp) -> Result<Vec<Output>> {
+    refuse_without_rows(all)?;
     let members: Vec<Member> = all.iter().map(|kept| member(kept, out)).collect();
     let mut outputs = Vec::new();
     for set in DataSet::ALL {
@@ -132,6 +133,21 @@ fn member(kept: &Kept, out: &Path) -> Member {
     }
 }
 
+const WITHOUT_ROWS: &str = "was reported without --format parquet";
+
+/// Refuses campaigns whose rows were not asked for, all at once.
+fn refuse_without_rows(all: &[Kept]) -> Result<()> {
+    let mut problems = Problems::default();
+    for kept in all.iter().filter(|kept| !kept.has_rows()) {
+        let path = kept.root.join(kept.place());
+        problems.push(Problem::at(&path, WITHOUT_ROWS).hint(REPORT_AGAIN));
+    }
+    match problems.is_empty() {
+        true => Ok(()),
+        false => Err(Error::Usage(problems)),
+    }
+}
+
 fn shard_path(kept: &Kept, set: DataSet) -> PathBuf {
     match kept.shard(set) {
         Some(facts) => kept.root.join(&facts.name),
@@ -145,7 +161,7 @@ fn read_shard(kept: &Kept, set: DataSet) -> Result<Vec<u8>> {
         Error::Usage(problem.hint(REPORT_AGAIN).into())
     };
     let Some(facts) = kept.shard(set) else {
-        return Err(refused("was reported without --format parquet".to_owned()));
+        return Err(refused(WITHOUT_ROWS.to_owned()));
     };
     let path = kept.root.join(&facts.name);
     let bytes =

@@ -91,6 +91,10 @@ not valid or missing; the second says what to do next. Keys that a file shared.t
 campaign's folder or above it gives are listed, and files that look like logs and that no run \
 names.
 
+Of several campaigns the verdicts come first, each with its folder, and of more than forty those \
+that fall short most; then what to do next, and in how many; then each cause once, with the \
+campaigns that it is about. --whole says everything of each.
+
 With --format json the same is printed as data, in English, by the JSON Schema \
 simmerline.check/1; with --strict the exit code tells a program whether every rating conforms.";
 
@@ -394,6 +398,9 @@ pub struct CheckOptions {
     /// How what was found is printed; as JSON in English
     #[arg(long, value_name = "FORMAT", value_enum, default_value = "text")]
     pub format: DataFormat,
+    /// Of several campaigns, each whole, one after the other
+    #[arg(long)]
+    pub whole: bool,
     /// Exit with 5 if a rating is only indicative or not valid, or a campaign has none
     #[arg(long)]
     pub strict: bool,

@@ -5,44 +5,109 @@ use std::path::Path;
 use jiff::Timestamp;
 
 use super::args::{CheckOptions, DataFormat};
+use super::check_many::CheckedMany;
+use super::check_many_text::describe_many;
 use super::check_text::describe;
 use super::data::check_file::{CampaignEntry, CheckFile};
 use super::issue::time_of_issue;
 use super::lines::Lines;
+use super::progress::progress_bar;
 use super::report::STRICT_FAILURE;
 use super::screen::Screen;
-use super::speech::words_for_one;
-use super::terminal::{print_error, print_json, print_lines};
+use super::speech::{words_for, words_for_one};
+use super::terminal::{print_error, print_errors, print_json, print_lines, quoted};
+use crate::batch::jobs::{Jobs, memory_of, side_by_side};
 use crate::campaign::find::find_campaigns;
 use crate::error::Result;
 use crate::logs::unnamed::unnamed_logs;
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::notice::Notice;
 use crate::procedure::slips::dates::in_future;
 use crate::procedure::slips::notice::SlipNotice;
+use crate::shown::shown;
 
-/// Screens each campaign and prints what was found.
+/// Screens each campaign and prints what was found: of one whole, of several what they have in
+/// common.
 ///
 /// # Errors
 /// [`crate::error::Error::Usage`] if there is no campaign, or for a fixed time that is none; what is wrong with a single one is
 /// printed, and told by the exit code.
 pub fn run(options: &CheckOptions) -> Result<u8> {
     let now = time_of_issue()?;
+    let folders = find_campaigns(&options.paths)?;
     let mut outcome = ExitCodes::default();
-    let mut entries = Vec::new();
-    for (index, folder) in find_campaigns(&options.paths)?.iter().enumerate() {
-        let assessed = assess(folder, options, now);
-        outcome.add(&assessed);
+    let mut output = Output::new(options, folders.len());
+    let progress = progress_bar(folders.len(), folders.len() < 2);
+    side_by_side(
+        Jobs::wanted(None),
+        &folders,
+        |folder| memory_of(folder),
+        |folder| assess(folder, options, now),
+        |folder, assessed| {
+            progress.set_message(shown(&folder.display().to_string()).into_owned());
+            outcome.add(&assessed);
+            progress.suspend(|| output.add(folder, &assessed, options));
+            progress.inc(1);
+        },
+    );
+    progress.finish_and_clear();
+    let code = outcome.code(options.strict);
+    output.end(options, code)?;
+    Ok(code)
+}
+
+/// What is printed, and when.
+enum Output {
+    Json(Vec<CampaignEntry>),
+    /// Each campaign as soon as it is screened; whether one was printed, or why it could not be.
+    Each(Result<bool>),
+    /// All together in the end.
+    Many(Box<CheckedMany>),
+}
+
+impl Output {
+    fn new(options: &CheckOptions, campaigns: usize) -> Output {
         match options.format {
-            DataFormat::Text => print_text(folder, &assessed, options, index == 0)?,
-            DataFormat::Json => entries.push(CampaignEntry::of(folder, &assessed)),
+            DataFormat::Json => Output::Json(Vec::new()),
+            DataFormat::Text if campaigns < 2 || options.whole => Output::Each(Ok(false)),
+            DataFormat::Text => {
+                let paths = options.paths.iter().map(|path| quoted(path));
+                let paths = paths.collect::<Vec<_>>().join(" ");
+                let command = format!("simmerline report {paths}");
+                let report = message!("check-next-reports", command = command);
+                Output::Many(Box::new(CheckedMany::new(report)))
+            }
         }
     }
-    let code = outcome.code(options.strict);
-    if options.format == DataFormat::Json {
-        print_json(&CheckFile::new(entries, code).to_text()?)?;
+
+    fn add(&mut self, folder: &Path, assessed: &Result<Assessment>, options: &CheckOptions) {
+        match self {
+            Output::Json(entries) => entries.push(CampaignEntry::of(folder, assessed)),
+            Output::Each(Ok(is_begun)) => {
+                let printed = print_text(folder, assessed, options, *is_begun);
+                *self = Output::Each(printed.map(|()| true));
+            }
+            Output::Each(Err(_)) => {}
+            Output::Many(checked) => checked.add(folder, assessed),
+        }
     }
-    Ok(code)
+
+    fn end(self, options: &CheckOptions, code: u8) -> Result<()> {
+        match self {
+            Output::Json(entries) => print_json(&CheckFile::new(entries, code).to_text()?),
+            Output::Each(printed) => printed.map(|_| ()),
+            Output::Many(checked) => {
+                let words = words_for(options.language, checked.wished.iter().copied());
+                let errors = checked.causes.told();
+                let mut lines = Lines::new(Screen::out());
+                describe_many(&mut lines, *checked, &words);
+                print_lines(&lines)?;
+                print_errors(&errors);
+                Ok(())
+            }
+        }
+    }
 }
 
 /// What came of the campaigns so far.
@@ -83,12 +148,12 @@ fn print_text(
     folder: &Path,
     assessed: &Result<Assessment>,
     options: &CheckOptions,
-    is_first: bool,
+    is_begun: bool,
 ) -> Result<()> {
     let mut lines = Lines::new(Screen::out());
     match assessed {
         Ok(assessment) => {
-            if !is_first {
+            if is_begun {
                 lines.blank();
             }
             let words = words_for_one(options.language, &assessment.tested.campaign.report);

@@ -17,6 +17,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::run::Run;
+use crate::procedure::s580::finding::S580Finding;
 use crate::procedure::s580::notice::clock_ahead_of_sun_h;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
@@ -33,9 +34,8 @@ pub fn describe(
     words: &Words,
 ) {
     add_verdict(lines, assessment, folder, words);
-    let has_others = add_runs(lines, assessment, words);
-    // A campaign of a dry vessel alone is not held against the practice for water.
-    if !assessment.tested.runs.is_empty() || !has_others {
+    add_runs(lines, assessment, words);
+    if is_held_against_standard(assessment) {
         add_findings(lines, assessment, words);
         add_set_aside(lines, assessment, words);
     }
@@ -73,8 +73,8 @@ fn add_verdict(lines: &mut Lines, assessment: &Assessment, folder: &Path, words:
     lines.rows("  ", &rows);
 }
 
-/// The tables of the runs, and whether there are some that heat no water.
-fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) -> bool {
+/// The tables of the runs.
+fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) {
     let tested = &assessment.tested;
     let others: Vec<[String; 6]> = other_runs(tested, words);
     let say = |message: Message| words.say(message);
@@ -105,7 +105,7 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) -> bool {
         lines.blank();
         let taken = table_width(header, &rows);
         match lines.width() {
-            Some(width) if taken > width => add_narrow(lines, header, rows),
+            Some(width) if taken > width => add_narrow(lines, header, rows, words),
             _ => {
                 lines.table(header, &rows);
             }
@@ -132,23 +132,55 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) -> bool {
             (from.as_str(), Align::Left),
             (to.as_str(), Align::Left),
         ];
-        lines.blank().table(header, &others);
+        lines.blank();
+        let taken = table_width(header, &others);
+        match lines.width() {
+            Some(width) if taken > width => add_kinds_below(lines, header, others, words),
+            _ => {
+                lines.table(header, &others);
+            }
+        }
     }
-    !others.is_empty()
 }
 
 /// The same table with its last column below each row, behind its header.
-fn add_narrow(lines: &mut Lines, header: [(&str, Align); 6], rows: Vec<[String; 6]>) {
+fn add_narrow(
+    lines: &mut Lines,
+    header: [(&str, Align); 6],
+    rows: Vec<[String; 6]>,
+    words: &Words,
+) {
     let [first @ .., (last, _)] = header;
     let rows = rows.into_iter().map(|row| {
         let [a, b, c, d, e, below] = row;
         let below = match below.is_empty() {
             true => below,
-            false => format!("{last}: {below}"),
+            false => behind(last, below, words),
         };
         ([a, b, c, d, e], below)
     });
     lines.table_above(first, &rows.collect::<Vec<_>>());
+}
+
+/// The table of runs that heat no water with their kind below each row.
+fn add_kinds_below(
+    lines: &mut Lines,
+    header: [(&str, Align); 6],
+    rows: Vec<[String; 6]>,
+    words: &Words,
+) {
+    let [run, on, (kind, _), readings, from, to] = header;
+    let rows = rows.into_iter().map(|row| {
+        let [a, b, below, c, d, e] = row;
+        ([a, b, c, d, e], behind(kind, below, words))
+    });
+    let header = [run, on, readings, from, to];
+    lines.table_above(header, &rows.collect::<Vec<_>>());
+}
+
+/// A cell behind the header of its column.
+fn behind(header: &str, cell: String, words: &Words) -> String {
+    words.say(message!("terminal-whose", whose = header, said = cell))
 }
 
 fn run_row(assessment: &Assessment, index: usize, words: &Words) -> [String; 6] {
@@ -235,23 +267,39 @@ fn not_normalised(assessment: &Assessment) -> Vec<Message> {
     said.collect()
 }
 
-/// The findings, the gravest first, those that a conforming result carries apart.
-fn add_findings(lines: &mut Lines, assessment: &Assessment, words: &Words) {
-    let findings = &assessment.s580.conformity.findings;
+/// Whether the rating is spoken of: a campaign of a dry vessel alone is not held against the
+/// practice for water.
+pub fn is_held_against_standard(assessment: &Assessment) -> bool {
+    let tested = &assessment.tested;
+    let has_others = !tested.cooling_runs.is_empty() || !tested.dry_runs.is_empty();
+    !tested.runs.is_empty() || !has_others
+}
+
+/// What keeps the rating from conforming, the gravest first.
+pub fn grave_findings(assessment: &Assessment) -> Vec<&S580Finding> {
     // Where a number cannot be true, nothing else is worth mending first.
     let least = match assessment.s580.is_not_valid() {
         true => Level::NotValid,
         false => Level::Indicative,
     };
-    let grave = assessment.s580.conformity.gravest_first().into_iter();
-    let grave: Vec<_> = grave.filter(|finding| finding.level >= least).collect();
-    let of_note = findings
-        .iter()
+    let mut grave = assessment.s580.conformity.gravest_first();
+    grave.retain(|finding| finding.level >= least);
+    grave
+}
+
+/// What a result carries that conforms.
+pub fn findings_to_state(assessment: &Assessment) -> Vec<&S580Finding> {
+    let findings = assessment.s580.conformity.findings.iter();
+    findings
         .filter(|finding| finding.level == Level::ConformsWithNotes)
-        .filter(|_| !assessment.s580.is_not_valid());
+        .filter(|_| !assessment.s580.is_not_valid())
+        .collect()
+}
+
+fn add_findings(lines: &mut Lines, assessment: &Assessment, words: &Words) {
     for (heading, findings) in [
-        (message!("check-findings"), grave),
-        (message!("check-notes"), of_note.collect()),
+        (message!("check-findings"), grave_findings(assessment)),
+        (message!("check-notes"), findings_to_state(assessment)),
     ] {
         if !findings.is_empty() {
             lines.blank().title(&words.say(heading));

@@ -57,10 +57,19 @@ fn sentence(assessment: &Assessment, level: Level) -> Message {
     }
 }
 
+/// The same of one campaign of several; `report`: to report them, where nothing else is to be
+/// done.
+pub fn step_of_several(assessment: &Assessment, report: Message) -> Phrase {
+    step_with_notes(assessment, step_or(assessment, report))
+}
+
 /// What to do next: where a notice doubts the place or a clock, to look at it comes first, since
 /// what else is found may come of nothing else.
 fn first_step(assessment: &Assessment, folder: &Path) -> Phrase {
-    let then = next_step(assessment, folder);
+    step_with_notes(assessment, next_step(assessment, folder))
+}
+
+fn step_with_notes(assessment: &Assessment, then: Phrase) -> Phrase {
     let is_doubted = assessment.notices.iter().any(Notice::doubts_place_or_time);
     match is_doubted {
         true => {
@@ -75,6 +84,11 @@ fn first_step(assessment: &Assessment, folder: &Path) -> Phrase {
 /// measured, then what is missing is measured, then the gravest finding is remedied. Where
 /// irradiance is estimated it says that none of it makes the rating conform.
 pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
+    let command = format!("simmerline report {}", quoted(folder));
+    step_or(assessment, message!("check-next-report", command = command))
+}
+
+fn step_or(assessment: &Assessment, report: Message) -> Phrase {
     let conformity = &assessment.s580.conformity;
     let findings = &conformity.findings;
     let gravest = || conformity.gravest_first().into_iter().next();
@@ -100,9 +114,9 @@ pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
             }
         }
         (Level::Indicative | Level::NotValid | Level::NoRating, _) => {
-            gravest().map_or_else(|| report(folder), |found| (&found.remedy).into())
+            gravest().map_or_else(|| report.into(), |found| (&found.remedy).into())
         }
-        (Level::Conforms | Level::ConformsWithNotes, _) => report(folder),
+        (Level::Conforms | Level::ConformsWithNotes, _) => report.into(),
     }
 }
 
@@ -120,11 +134,6 @@ fn is_of_setup(code: FindingCode, has_irradiance: bool) -> bool {
         | FindingCode::WindNotMeasured => true,
         _ => false,
     }
-}
-
-fn report(folder: &Path) -> Phrase {
-    let command = format!("simmerline report {}", quoted(folder));
-    message!("check-next-report", command = command).into()
 }
 
 fn so_far(assessment: &Assessment) -> Option<Message> {

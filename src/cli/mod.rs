@@ -2,6 +2,8 @@
 
 pub mod args;
 pub mod check;
+mod check_many;
+mod check_many_text;
 mod check_procedures;
 mod check_text;
 mod check_verdict;
@@ -14,6 +16,7 @@ mod enter_log;
 mod enter_notes;
 pub mod enter_run;
 pub mod enter_words;
+pub mod help;
 pub mod issue;
 pub mod lines;
 pub mod manual;
@@ -24,6 +27,7 @@ pub mod new;
 mod new_ask;
 mod new_runs;
 pub mod plan;
+mod progress;
 pub mod report;
 mod report_index;
 mod report_one;

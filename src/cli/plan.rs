@@ -8,7 +8,7 @@ use super::lines::{Lines, Mark};
 use super::screen::Screen;
 use super::speech::words_for_one;
 use super::table::Align;
-use super::terminal::{print_lines, print_note, print_note_of};
+use super::terminal::{print_lines, print_note_in, print_note_of};
 use crate::campaign::find::find_one;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::{Campaign, read_campaign_to_plan};
@@ -68,7 +68,7 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         }
     }
     print_lines(&lines)?;
-    outside.iter().for_each(|note| print_note(note));
+    outside.iter().for_each(|note| print_note_in(&words, note));
     if let Some(error) = &not_rated {
         print_note_of(&words.say(message!("plan-not-rated")), error);
     }

@@ -1,20 +1,20 @@
 //! `report`: campaigns to reports.
 
-use std::io::IsTerminal;
-
-use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::data::summary_file::{NAME as SUMMARY, Outcome, SummaryFile};
 use super::issue::open_folder;
 use super::lines::Lines;
+use super::progress::progress_bar;
 use super::report_index::IndexPage;
 use super::report_one::{Call, Done};
 use super::report_table::{CampaignRow, Noticed, add_table, notes};
 use super::screen::Screen;
 use super::speech::words_for;
-use super::terminal::{line, print, print_error, print_errors, print_lines, print_note, quoted};
+use super::terminal::{
+    line, print, print_error, print_errors, print_lines, print_note, print_note_in, quoted,
+};
 use crate::batch::causes::Causes;
 use crate::batch::collection::{kept_below, tables};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
@@ -154,11 +154,11 @@ impl<'o> Told<'o> {
         }
         if is_loud {
             let noticed = notes(&self.noticed, &words);
-            noticed.iter().for_each(|note| print_note(note));
+            noticed.iter().for_each(|note| print_note_in(&words, note));
             if self.left_alone > 0 {
                 let all = campaigns;
                 let left = message!("terminal-left-alone", count = self.left_alone, all = all);
-                print_note(&words.say(left));
+                print_note_in(&words, &words.say(left));
             }
         }
         let falls_short = self.rows.iter().any(CampaignRow::falls_short);
@@ -234,15 +234,6 @@ impl<'o> Told<'o> {
             _ => write_all(&self.options.out, SUMMARY, &[self.summary.output()?]).map(drop),
         }
     }
-}
-
-fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
-    if is_quiet || !std::io::stderr().is_terminal() {
-        return ProgressBar::hidden();
-    }
-    let style = ProgressStyle::with_template("{pos} of {len}  {bar:24}  {msg}")
-        .unwrap_or_else(|_| ProgressStyle::default_bar());
-    ProgressBar::new(campaigns as u64).with_style(style)
 }
 
 /// Where the report is; of several forms, the first, and of none the results.

@@ -2,10 +2,11 @@
 
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned, table_width};
+use crate::batch::alike::{Alike, Group};
 use crate::batch::brief::Brief;
 use crate::campaign::Campaign;
-use crate::comparison::standing::Power;
-use crate::language::{Language, Message, Phrase, Words, fixed, listed};
+use crate::comparison::standing::{Power, Standing};
+use crate::language::{Language, Message, Phrase, Words, clauses, fixed, listed};
 use crate::logs::unnamed::unnamed_logs;
 use crate::message;
 use crate::procedure::Assessment;
@@ -37,28 +38,43 @@ impl CampaignRow {
         self.brief.standing.level.falls_short()
     }
 
-    fn title_cell(&self, words: &Words) -> String {
-        let standing = &self.brief.standing;
-        match standing.is_invented {
-            true => words.say(message!("terminal-invented", title = &standing.title)),
-            false => standing.title.clone(),
-        }
-    }
-
     fn r_squared_cell(&self, words: &Words) -> String {
         let found = self.brief.standing.r_squared;
         let found = found.map(|found| words.say(fixed(found, 2)));
         found.unwrap_or_else(|| "–".to_owned())
     }
+}
 
-    fn conformity_cell(&self, words: &Words) -> String {
-        let level = words
-            .say(self.brief.standing.level.describe())
-            .to_lowercase();
-        let caveats = self.brief.caveats.iter();
-        let caveats = caveats.map(|caveat| format!("; {}", words.say(caveat.describe())));
-        level + &caveats.collect::<String>()
+/// The title of a campaign, and that it is invented.
+pub fn title_cell(standing: &Standing, words: &Words) -> String {
+    match standing.is_invented {
+        true => words.say(message!("terminal-invented", title = &standing.title)),
+        false => standing.title.clone(),
     }
+}
+
+/// Intervals that are used, of all.
+pub fn used_cell(brief: &Brief) -> String {
+    match brief.all_intervals {
+        0 => "–".to_owned(),
+        all => format!("{}/{all}", brief.standing.intervals),
+    }
+}
+
+/// Days with such intervals.
+pub fn days_cell(brief: &Brief) -> String {
+    match brief.all_intervals {
+        0 => "–".to_owned(),
+        _ => brief.standing.days.to_string(),
+    }
+}
+
+/// How far a campaign conforms, and what weakens its number.
+pub fn conformity_cell(brief: &Brief, words: &Words) -> String {
+    let level = words.say(brief.standing.level.describe()).to_lowercase();
+    let caveats = brief.caveats.iter();
+    let caveats = caveats.map(|caveat| Phrase::from(caveat.describe()));
+    words.say(clauses([level.into()].into_iter().chain(caveats)))
 }
 
 /// Adds the table to the lines: on one line a campaign where that fits, else on two.
@@ -73,17 +89,16 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
     .map(say);
     let [conformity, report] =
         [message!("terminal-conformity"), message!("terminal-report")].map(say);
-    let ratings = rating_cells(campaigns, words);
+    let powers = campaigns.iter();
+    let powers = powers.map(|row| row.brief.standing.valid_power());
+    let ratings = rating_cells(&powers.collect::<Vec<_>>(), words);
     let cells = campaigns.iter().zip(ratings).map(|(row, rating)| {
         [
-            row.title_cell(words),
+            title_cell(&row.brief.standing, words),
             rating,
             row.r_squared_cell(words),
-            format!(
-                "{}/{}",
-                row.brief.standing.intervals, row.brief.all_intervals
-            ),
-            row.brief.standing.days.to_string(),
+            used_cell(&row.brief),
+            days_cell(&row.brief),
         ]
     });
     let cells: Vec<[String; 5]> = cells.collect();
@@ -110,7 +125,7 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
                 c,
                 d,
                 e,
-                row.conformity_cell(words),
+                conformity_cell(&row.brief, words),
                 row.report.clone(),
             ]
         })
@@ -123,7 +138,7 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
         Some(width) if taken > width => {
             let below = campaigns
                 .iter()
-                .map(|row| vec![row.conformity_cell(words), row.report.clone()]);
+                .map(|row| vec![conformity_cell(&row.brief, words), row.report.clone()]);
             let rows = marks.zip(cells).zip(below);
             let rows = rows.map(|((mark, cells), below)| MarkedRow { mark, cells, below });
             lines.marked_table([a, b, c, d, e], &rows.collect::<Vec<_>>());
@@ -141,7 +156,7 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
 }
 
 /// `131 ± 10`, with the numbers and the ± of all rows below each other.
-fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
+pub fn rating_cells(ratings: &[Option<Power>], words: &Words) -> Vec<String> {
     let mark = words
         .say(fixed(0.5, 1))
         .trim_matches(|c: char| c.is_ascii_digit())
@@ -151,19 +166,16 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
         None => "–".to_owned(),
     };
     let column = |of: fn(Power) -> f64| {
-        let cells = campaigns.iter();
-        let cells = cells.map(|row| said(of, row.brief.standing.valid_power()));
+        let cells = ratings.iter().map(|power| said(of, *power));
         decimals_aligned(&cells.collect::<Vec<_>>(), &mark)
     };
     let powers = column(|power| power.value_w);
     let half_widths = column(|power| power.half_width_w);
-    let pairs = powers.into_iter().zip(half_widths).zip(campaigns);
-    let cells = pairs.map(
-        |((power, half_width), row)| match row.brief.standing.valid_power() {
-            Some(_) => format!("{power} ± {half_width}"),
-            None => power,
-        },
-    );
+    let pairs = powers.into_iter().zip(half_widths).zip(ratings);
+    let cells = pairs.map(|((power, half_width), rating)| match rating {
+        Some(_) => format!("{power} ± {half_width}"),
+        None => power,
+    });
     cells.collect()
 }
 
@@ -214,39 +226,47 @@ impl Noticed {
     }
 }
 
-/// The notices of all campaigns, each once, with the campaigns that it is about.
+/// The notices of all campaigns, those that are alike once, with the campaigns that they are
+/// about.
 pub fn notes(campaigns: &[Noticed], words: &Words) -> Vec<String> {
-    let mut notes: Vec<(&Message, Vec<&str>)> = Vec::new();
+    let mut alike = Alike::default();
     for one in campaigns {
         for notice in &one.notices {
-            match notes.iter_mut().find(|(said, _)| *said == notice) {
-                Some((_, names)) => names.push(&one.campaign),
-                None => notes.push((notice, vec![&one.campaign])),
-            }
+            alike.add(&one.campaign, vec![notice.into()]);
         }
     }
-    let notes = notes.into_iter();
-    notes
-        .map(|(notice, names)| format!("{}: {}", whose(&names, words), words.say(notice.clone())))
+    let groups = alike.groups().into_iter();
+    groups
+        .map(|group| {
+            let whose = whose(&group, words);
+            let said = clauses(group.said);
+            words.say(message!("terminal-whose", whose = whose, said = said))
+        })
         .collect()
 }
 
-fn whose(names: &[&str], words: &Words) -> String {
-    if let [name] = names {
-        return (*name).to_owned();
-    }
-    let mut named: Vec<String> = names
-        .iter()
-        .take(NAMED)
-        .map(|&name| name.to_owned())
-        .collect();
+/// Whose something is that is told once: the campaigns, and how often where it is told by the
+/// first of them.
+pub fn whose(group: &Group, words: &Words) -> String {
+    let names = &group.campaigns;
+    let mut named: Vec<String> = names.iter().take(NAMED).cloned().collect();
     if names.len() > NAMED {
         named.push(words.say(message!("terminal-more", count = names.len() - NAMED)));
     }
     let named = named.join(", ");
-    words.say(message!(
-        "terminal-campaigns",
-        count = names.len(),
-        names = named
-    ))
+    let whose = match names.len() {
+        1 => named,
+        count => words.say(message!("terminal-campaigns", count = count, names = named)),
+    };
+    match (group.differs, group.times) {
+        (false, _) => whose,
+        (true, times) if times == names.len() => {
+            words.say(message!("terminal-alike", campaigns = whose))
+        }
+        (true, times) => words.say(message!(
+            "terminal-alike-times",
+            campaigns = whose,
+            count = times
+        )),
+    }
 }

@@ -16,8 +16,10 @@ use unicode_width::UnicodeWidthStr;
 
 use super::lines::Lines;
 use super::screen::{Screen, size_out};
-use super::wrap::wrapped;
+use super::wrap::{plain_spaces, wrapped};
 use crate::error::{Error, Problem, Result, why};
+use crate::language::Words;
+use crate::message;
 use crate::shown::{shown, shown_in_json, shown_lines};
 
 /// A line, whatever others wrote into it.
@@ -206,6 +208,18 @@ pub fn print_note(note: &str) {
     print_told(&line(&format!("note: {note}")));
 }
 
+/// Prints a remark that is in a language, with its label in it, too.
+pub fn print_note_in(words: &Words, note: &str) {
+    let label = words.say(message!(
+        "terminal-whose",
+        whose = message!("terminal-note"),
+        said = ""
+    ));
+    let screen = Screen::err();
+    let told = labelled(screen, (&shown(&label), NOTE), &shown(note));
+    let _closed_pipe = AutoStream::auto(io::stderr().lock()).write_all(told.as_bytes());
+}
+
 /// Prints a remark, and what to do about it.
 pub fn print_note_with_hint(note: &str, hint: &str) {
     print_told(&(line(&format!("note: {note}")) + &line(&format!("hint: {hint}"))));
@@ -222,10 +236,12 @@ fn print_told(text: &str) {
     let _closed_pipe = AutoStream::auto(io::stderr().lock()).write_all(told.as_bytes());
 }
 
+const NOTE: Style = Style::new().bold();
+
 /// The labels with which errors and remarks begin.
 const LABELS: [(&str, Style); 3] = [
     ("error: ", AnsiColor::Red.on_default().bold()),
-    ("note: ", Style::new().bold()),
+    ("note: ", NOTE),
     ("hint: ", Style::new()),
 ];
 
@@ -234,14 +250,24 @@ fn told(screen: Screen, text: &str) -> String {
     let mut told = String::new();
     for line in shown_lines(text).lines() {
         let label = LABELS.iter().find(|(label, _)| line.starts_with(label));
-        let (label, style) = label.copied().unwrap_or_default();
-        let wrapped = wrapped(label, &line[label.len()..], screen.width);
-        match screen.has_colours && style != Style::new() {
-            true => told += &format!("{style}{label}{style:#}{}", &wrapped[label.len()..]),
-            false => told += &wrapped,
-        }
+        let label = label.copied().unwrap_or_default();
+        told += &labelled(screen, label, &line[label.0.len()..]);
     }
     told
+}
+
+/// A text behind its label.
+fn labelled(screen: Screen, (label, style): (&str, Style), text: &str) -> String {
+    let wrapped = wrapped(label, text, screen.width);
+    match screen.has_colours && style != Style::new() {
+        // A space in it that does not break is a space once lines are broken.
+        true => format!(
+            "{style}{}{style:#}{}",
+            plain_spaces(label),
+            &wrapped[plain_spaces(label).len()..]
+        ),
+        false => wrapped,
+    }
 }
 
 fn print_to_stderr(text: &str) {

@@ -2373,6 +2373,13 @@ terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })
 terminal-more = { $count } more
+# In place of the campaigns above, before the first of several notes that are alike.
+terminal-alike = { $campaigns }; the first
+terminal-alike-times = { $campaigns }, { $count } times; the first
+# Before a note below the table.
+terminal-note = note
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
+terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->
         [1] left as it is: nothing that the report rests on has changed; --fresh makes it again
@@ -2397,6 +2404,26 @@ check-next = next
 check-so-far = so far
 check-aim = aim
 check-name = campaign
+# The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
+check-many = { $count } campaigns: { $levels }
+check-unreadable = cannot be read
+# Before what is to be done next in several campaigns, or in the first of them.
+check-campaigns = { $count } campaigns
+check-campaigns-first = { $count } campaigns, the first
+check-next-unreadable = correct what the errors below tell of
+# Of campaigns for whose next steps there is no room.
+check-next-other = what is told of them below
+check-next-reports = write the reports: { $command }
+# Header of a table.
+check-folder = folder
+# Headings over what is said of several campaigns.
+check-many-next = What to do next
+check-many-findings = What keeps campaigns from conforming, and what would remedy it
+check-many-notes = To state with the numbers
+check-many-figures = Of the other figures
+check-shown = { $shown } of { $count } campaigns are shown, first those that fall short most.
+# { $one }: a command, { $all }: an option.
+check-whole = One campaign whole: { $one }. All of them: { $all }
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no rating: { $used } of { counted-intervals } can be used
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

@@ -2417,6 +2417,13 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })
 terminal-more = { $count } más
+# In place of the campaigns above, before the first of several notes that are alike.
+terminal-alike = { $campaigns }; la primera
+terminal-alike-times = { $campaigns }, { $count } veces; la primera
+# Before a note below the table.
+terminal-note = nota
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
+terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->
         [1] se deja como está: nada de aquello en que se basa el informe ha cambiado; --fresh lo hace de nuevo
@@ -2443,6 +2450,26 @@ check-next = siguiente
 check-so-far = por ahora
 check-aim = objetivo
 check-name = campaña
+# The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
+check-many = { $count } campañas: { $levels }
+check-unreadable = no se puede leer
+# Before what is to be done next in several campaigns, or in the first of them.
+check-campaigns = { $count } campañas
+check-campaigns-first = { $count } campañas, la primera
+check-next-unreadable = corrija lo que indican los errores de abajo
+# Of campaigns for whose next steps there is no room.
+check-next-other = lo que se dice de ellas abajo
+check-next-reports = escriba los informes: { $command }
+# Header of a table.
+check-folder = carpeta
+# Headings over what is said of several campaigns.
+check-many-next = Qué hacer ahora
+check-many-findings = Qué impide la conformidad de las campañas y cómo corregirlo
+check-many-notes = A indicar junto con los valores
+check-many-figures = Sobre los demás valores
+check-shown = Se muestran { $shown } de { $count } campañas, primero las que más lejos están de la conformidad.
+# { $one }: a command, { $all }: an option.
+check-whole = Una campaña completa: { $one }. Todas: { $all }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

@@ -2445,6 +2445,13 @@ terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
+# In place of the campaigns above, before the first of several notes that are alike.
+terminal-alike = { $campaigns } ; la première
+terminal-alike-times = { $campaigns }, { $count } fois ; la première
+# Before a note below the table.
+terminal-note = remarque
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
+terminal-whose = { $whose } : { $said }
 terminal-left-alone =
     { $all ->
         [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
@@ -2469,6 +2476,26 @@ check-next = suite
 check-so-far = à ce jour
 check-aim = but
 check-name = campagne
+# The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
+check-many = { $count } campagnes : { $levels }
+check-unreadable = illisible
+# Before what is to be done next in several campaigns, or in the first of them.
+check-campaigns = { $count } campagnes
+check-campaigns-first = { $count } campagnes, la première
+check-next-unreadable = corriger ce que signalent les erreurs ci-dessous
+# Of campaigns for whose next steps there is no room.
+check-next-other = ce qui en est dit ci-dessous
+check-next-reports = écrire les rapports : { $command }
+# Header of a table.
+check-folder = dossier
+# Headings over what is said of several campaigns.
+check-many-next = Que faire maintenant
+check-many-findings = Ce qui empêche la conformité des campagnes, et comment y remédier
+check-many-notes = À indiquer avec les chiffres
+check-many-figures = Sur les autres grandeurs
+check-shown = { $shown } campagnes sur { $count } sont affichées, d’abord les plus éloignées de la conformité.
+# { $one }: a command, { $all }: an option.
+check-whole = Une campagne en entier : { $one }. Toutes : { $all }
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

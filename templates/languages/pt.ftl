@@ -2410,6 +2410,13 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })
 terminal-more = mais { $count }
+# In place of the campaigns above, before the first of several notes that are alike.
+terminal-alike = { $campaigns }; a primeira
+terminal-alike-times = { $campaigns }, { $count } vezes; a primeira
+# Before a note below the table.
+terminal-note = nota
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
+terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->
         [1] fica como está: nada daquilo em que o relatório se baseia mudou; --fresh o faz de novo
@@ -2436,6 +2443,26 @@ check-next = a seguir
 check-so-far = até agora
 check-aim = meta
 check-name = campanha
+# The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
+check-many = { $count } campanhas: { $levels }
+check-unreadable = não pode ser lida
+# Before what is to be done next in several campaigns, or in the first of them.
+check-campaigns = { $count } campanhas
+check-campaigns-first = { $count } campanhas, a primeira
+check-next-unreadable = corrija o que indicam os erros abaixo
+# Of campaigns for whose next steps there is no room.
+check-next-other = o que se diz delas abaixo
+check-next-reports = escreva os relatórios: { $command }
+# Header of a table.
+check-folder = pasta
+# Headings over what is said of several campaigns.
+check-many-next = O que fazer agora
+check-many-findings = O que impede a conformidade das campanhas, e como corrigir
+check-many-notes = A declarar junto com os números
+check-many-figures = Sobre os outros valores
+check-shown = São mostradas { $shown } de { $count } campanhas, primeiro as mais distantes da conformidade.
+# { $one }: a command, { $all }: an option.
+check-whole = Uma campanha por inteiro: { $one }. Todas: { $all }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

@@ -2448,6 +2448,13 @@ terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })
 terminal-more = nyingine { $count }
+# In place of the campaigns above, before the first of several notes that are alike.
+terminal-alike = { $campaigns }; ya kwanza
+terminal-alike-times = { $campaigns }, mara { $count }; ya kwanza
+# Before a note below the table.
+terminal-note = maelezo
+# A note, or what a campaign lacks, behind those that it is about; a cell behind its header.
+terminal-whose = { $whose }: { $said }
 terminal-left-alone =
     { $all ->
         [1] imeachwa kama ilivyo: hakuna kilichobadilika katika yale ambayo ripoti inategemea; --fresh huitengeneza upya
@@ -2474,6 +2481,26 @@ check-next = hatua
 check-so-far = hadi sasa
 check-aim = lengo
 check-name = kampeni
+# The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
+check-many = kampeni { $count }: { $levels }
+check-unreadable = haisomeki
+# Before what is to be done next in several campaigns, or in the first of them.
+check-campaigns = kampeni { $count }
+check-campaigns-first = kampeni { $count }, ya kwanza
+check-next-unreadable = rekebisha yaliyotajwa na makosa hapa chini
+# Of campaigns for whose next steps there is no room.
+check-next-other = yaliyosemwa kuzihusu hapa chini
+check-next-reports = andika ripoti: { $command }
+# Header of a table.
+check-folder = folda
+# Headings over what is said of several campaigns.
+check-many-next = Cha kufanya sasa
+check-many-findings = Kinachozizuia kampeni kukidhi, na jinsi ya kukirekebisha
+check-many-notes = Ya kutaja pamoja na namba
+check-many-figures = Kuhusu thamani nyingine
+check-shown = Zinaonyeshwa kampeni { $shown } kati ya { $count }, kwanza zile zilizo mbali zaidi na kukidhi.
+# { $one }: a command, { $all }: an option.
+check-whole = Kampeni moja nzima: { $one }. Zote: { $all }
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

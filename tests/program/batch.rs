@@ -454,7 +454,14 @@ fn what_cannot_be_collected_is_refused_and_nothing_is_written() {
         assert!(bench.names("tables").is_empty());
     };
     refused(&["all"], &["all: holds no record of a report"]);
-    refused(&["plain"], &["reported without --format parquet", "hint: "]);
+    refused(
+        &["plain"],
+        &[
+            "plain/autumn/mallee: was reported without --format parquet",
+            "plain/spring/mallee: was reported without --format parquet\nhint: ",
+            "plain/wattle: was reported without --format parquet",
+        ],
+    );
     refused(
         &["plain", "rows"],
         &["is in plain too, and is not the same there"],

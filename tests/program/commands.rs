@@ -143,10 +143,11 @@ fn a_broken_campaign_does_not_stop_the_others() {
             .all(|name| name.starts_with("acacia.") || name.starts_with("wattle."))
     );
     assert_eq!(ended.out.matches("Mallee trough").count(), 2);
-    bench
-        .run(&["check", "all"])
-        .exits(4)
-        .prints(&["  campaign  acacia\n", "  campaign  wattle\n"]);
+    bench.run(&["check", "all"]).exits(4).prints(&[
+        "  all/acacia\n",
+        "  all/broken\n",
+        "  all/wattle\n",
+    ]);
 }
 
 #[test]

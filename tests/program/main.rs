@@ -19,6 +19,8 @@ mod bad_campaign;
 mod bad_log;
 mod batch;
 mod bench;
+#[cfg(unix)]
+mod check_many;
 mod commands;
 mod compare;
 mod compare_dry;

@@ -4,7 +4,7 @@
 use std::fs;
 use std::path::Path;
 
-use simmerline::language::{LANGUAGES, UnitSystem, Words};
+use simmerline::language::{LANGUAGES, UnitSystem, Words, clauses};
 use simmerline::message;
 use tempfile::TempDir;
 use unicode_width::UnicodeWidthStr;
@@ -228,7 +228,11 @@ fn a_row_of_report_says_in_every_language_what_weakens_its_number() {
         assert_eq!(code, 0, "{text}");
         let text = settled(&text);
         fits(&text, 60, language.code);
-        let row: String = text.split("note: ").next().unwrap().replace('\n', " ");
+        let row: String = text
+            .split("kitchen-thermometer: ")
+            .next()
+            .unwrap()
+            .replace('\n', " ");
         let words: Vec<&str> = row.split_whitespace().collect();
         // The level, and behind it the estimate.
         let spoken = Words::new(language, UnitSystem::Si);
@@ -236,7 +240,28 @@ fn a_row_of_report_says_in_every_language_what_weakens_its_number() {
         let caveat = spoken.say(message!("irradiance-estimated"));
         let row = words.join(" ");
         assert!(row.contains("110 ±"), "{row}");
-        assert!(row.contains(&format!("{level}; {caveat}")), "{row}");
+        let level = spoken.say(clauses([level, caveat]));
+        let level: Vec<&str> = level.split_whitespace().collect();
+        assert!(row.contains(&level.join(" ")), "{row}");
+        // The notes below it, too.
+        let label = spoken.say(message!("terminal-note"));
+        let place = "kitchen-thermometer";
+        let note = spoken.say(message!("terminal-whose", whose = label, said = place));
+        let note = note.replace('\u{a0}', " ");
+        assert!(text.contains(&format!("\n{note}")), "{note}: {text}");
+    }
+}
+
+#[test]
+fn no_name_of_a_file_is_broken_where_a_table_is_folded() {
+    let folder = folder();
+    for language in LANGUAGES {
+        let told = ["check", "dry-pot", "--language", language.code];
+        let (_, text) = screen(folder.path(), &told, 60, &NO_COLOURS);
+        let rows = text
+            .lines()
+            .filter(|line| line.starts_with("2026-05-09.csv  2026-05-09  "));
+        assert_eq!(rows.count(), 1, "{text}");
     }
 }
 
@@ -384,6 +409,9 @@ fn help_is_wrapped_by_the_width_alone() {
                     !is_broken || pair[0].width() + 1 + word.width() > width,
                     "{told:?} at {columns}: {pair:?}"
                 );
+                // An exit code stands apart from what explains it.
+                let is_code = pair[0].starts_with("  5  all done");
+                assert!(!is_code || pair[1].starts_with("     "), "{pair:?}");
             }
         }
     }
