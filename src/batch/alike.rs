@@ -123,7 +123,7 @@ fn of_message(message: &Message) -> Message {
 fn of_phrase(phrase: &Phrase) -> Phrase {
     let each = |phrases: &[Phrase]| phrases.iter().map(of_phrase).collect();
     match phrase {
-        Phrase::Text(_) => phrase.clone(),
+        Phrase::Text(_) | Phrase::UnitSymbol(_) => phrase.clone(),
         Phrase::Message(message) => of_message(message).into(),
         Phrase::Listed(phrases) => Phrase::Listed(each(phrases)),
         Phrase::Clauses(phrases) => Phrase::Clauses(each(phrases)),
@@ -135,6 +135,7 @@ fn of_phrase(phrase: &Phrase) -> Phrase {
         | Phrase::Probability(_)
         | Phrase::Quantity(..)
         | Phrase::BracketedQuantity(..)
+        | Phrase::PairedNumber(..)
         | Phrase::Clock(_)
         | Phrase::Duration(_)
         | Phrase::Date(_) => ANY.into(),
