@@ -1048,7 +1048,7 @@ cooking-amount-none = none
 cooking-amount-probably-none = probably none
 cooking-heat-ends = At { $irradiance } W/m² heating ends at a water temperature of { $end } ({ $range }), where the power reaches zero; water boils at { $boiling } here.
 cooking-heat-ends-or-boils = It may not bring water to the boil, { $boiling } here: at { $irradiance } W/m² heating ends, by the line, near { $end }, which is uncertain (from { $lowest } to the boil).
-cooking-ends-perhaps = Water boils at { $boiling } here, probably while the cooker still heats; by the range of the line, heating may end from { $lowest } on.
+cooking-ends-perhaps = Water boils at { $boiling } here, probably while the cooker still heats; within the range of the line, heating may end from { $lowest } upwards.
 cooking-ends-above = Water boils at { $boiling } here; the cooker still heats at the boil.
 cooking-never-ends = Power does not fall as the water warms, so no end of heating follows; water boils at { $boiling } here.
 cooking-light-of-test = Steady irradiance of { $irradiance } W/m² in the plane of the sensor, the mean of the used intervals, at which the line needs no scaling; wind as in the used intervals, the cooker re-aimed as in the test.
@@ -2087,7 +2087,7 @@ fact-reached = It reached
 fact-good-for = Good for
 fact-not-with = Not to be compared with
 headline-no-water-means = None of this is a cooking power. Heat a weighed load of water to learn how fast the cooker cooks.
-headline-nothing-drawn = Nothing could be drawn: the findings say why.
+headline-nothing-drawn = Nothing could be drawn: the shortcomings say why.
 
 ## All figures at a glance (page two)
 
