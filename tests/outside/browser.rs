@@ -102,7 +102,7 @@ function lookAtFigure(svg, width) {
   const texts = [...svg.querySelectorAll("text")].filter((text) => text.textContent.trim());
   const boxes = texts.map((text) => {
     const size = parseFloat(getComputedStyle(text).fontSize) * scale;
-    if (size < 9.4) amiss.push("small, " + px(size) + ": " + text.textContent.trim());
+    if (size < 9) amiss.push("small, " + px(size) + ": " + text.textContent.trim());
     const { left, right, top, bottom } = text.getBoundingClientRect();
     // What is above and below the letters of a line may touch, and be cut.
     const slack = text.hasAttribute("transform") ? [size * 0.3, 0.5] : [0.5, size * 0.3];
