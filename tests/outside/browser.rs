@@ -20,8 +20,43 @@ const WIDTHS: [u32; 2] = [360, 1280];
 /// frame how wide it is and what is amiss: what reaches beyond it outside a box that scrolls,
 /// cells and paragraphs that are narrower than what they hold, figures that are there twice or
 /// not at all, beyond the screen or too small to read, texts in them that touch, a mark at
-/// 50 K that is not in sight, and marks of the page that scroll away.
+/// 50 K that is not in sight, marks of the page that scroll away, and texts that are small or
+/// faint.
 const LOOK: &str = r#"
+// Relative luminance and contrast: WCAG 2.2, section 6, of colours as "rgb(1, 2, 3)".
+function luminance(colour) {
+  const [r, g, b] = colour.match(/[\d.]+/g).map((part) => {
+    const share = Number(part) / 255;
+    return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+function contrast(one, other) {
+  const [dark, light] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (light + 0.05) / (dark + 0.05);
+}
+function groundOf(element, view) {
+  for (let at = element; at; at = at.parentElement) {
+    const ground = view.getComputedStyle(at).backgroundColor;
+    if (!/, 0\)$/.test(ground)) return ground;
+  }
+  return "rgb(255, 255, 255)";
+}
+// Texts under 11.5 px, and those whose contrast is below 4.5 (WCAG 2.2, criterion 1.4.3).
+function lookAtTexts(page, view, isShown) {
+  const amiss = [];
+  const texts = page.createTreeWalker(page.body, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const said = texts.currentNode.textContent.trim(), element = texts.currentNode.parentElement;
+    if (!said || element.closest("style, script") || !isShown(element)) continue;
+    const style = view.getComputedStyle(element), isDrawn = element.closest("svg");
+    if (!isDrawn && parseFloat(style.fontSize) < 11.5)
+      amiss.push("small, " + style.fontSize + ": " + said.slice(0, 40));
+    const found = contrast(isDrawn ? style.fill : style.color, groundOf(element, view));
+    if (found < 4.5) amiss.push("faint, " + found.toFixed(1) + ": " + said.slice(0, 40));
+  }
+  return amiss;
+}
 const px = (value) => Math.round(value * 10) / 10;
 function lookAt(frame) {
   const page = frame.contentDocument, view = frame.contentWindow;
@@ -30,6 +65,7 @@ function lookAt(frame) {
   const isShown = (element) => box(element).width > 0 && !element.closest(".unseen, .cards thead, .matrix thead, .times thead");
   const start = (element) => element.outerHTML.slice(0, 90);
   if (root.scrollWidth > width) amiss.push("overflows");
+  amiss.push(...lookAtTexts(page, view, isShown));
   for (const element of page.querySelectorAll("body *"))
     if (!element.closest(".scroll *, svg *") && box(element).right > width + 0.5)
       amiss.push("beyond: " + start(element));
@@ -66,7 +102,7 @@ function lookAtFigure(svg, width) {
   const texts = [...svg.querySelectorAll("text")].filter((text) => text.textContent.trim());
   const boxes = texts.map((text) => {
     const size = parseFloat(getComputedStyle(text).fontSize) * scale;
-    if (size < 8) amiss.push("small, " + px(size) + ": " + text.textContent.trim());
+    if (size < 9) amiss.push("small, " + px(size) + ": " + text.textContent.trim());
     const { left, right, top, bottom } = text.getBoundingClientRect();
     // What is above and below the letters of a line may touch, and be cut.
     const slack = text.hasAttribute("transform") ? [size * 0.3, 0.5] : [0.5, size * 0.3];
@@ -111,6 +147,21 @@ pub fn trials(made: &Arc<Made>) -> Vec<Trial> {
             look(&made.path("index", "html"))
         })
     };
+    let dark = {
+        let made = Arc::clone(made);
+        Trial::test("chromium_shows_pages_in_the_dark", move || {
+            ["open-dish", "index"].iter().try_for_each(|name| {
+                let page = fs::read_to_string(made.path(name, "html"))?;
+                // Chromium without a window has no wish for dark colours.
+                let wish = "@media screen and (prefers-color-scheme: dark)";
+                holds(&page, wish)?;
+                let folder = TempDir::new()?;
+                let dark = folder.path().join("dark.html");
+                fs::write(&dark, page.replace(wish, "@media screen"))?;
+                look(&dark).map_err(|failed| named(name, failed))
+            })
+        })
+    };
     let sheets = Trial::test("chromium_shows_field_sheets", || {
         let day = ["--date", "2026-09-20"];
         for (name, more) in [
@@ -139,7 +190,9 @@ pub fn trials(made: &Arc<Made>) -> Vec<Trial> {
             move || each_language("report", name, &[]),
         )
     });
-    let trials = reports.into_iter().chain([index, sheets, comparisons]);
+    let trials = reports
+        .into_iter()
+        .chain([index, dark, sheets, comparisons]);
     let is_there = is_there("chromium");
     trials
         .map(|trial| trial.with_ignored_flag(!is_there))

@@ -46,7 +46,12 @@ impl Key {
                 next_pt
             };
             let is_full = left_pt + wide_pt > figure_pt && end_pt.is_finite();
-            entry.left_pt = if is_full { margin_pt } else { left_pt };
+            entry.left_pt = match is_full {
+                // A long name in a narrow figure begins where its mark leaves room.
+                true if margin_pt + wide_pt > figure_pt => entry.mark_pt,
+                true => margin_pt,
+                false => left_pt,
+            };
             row += usize::from(is_full);
             rows.push(row);
             end_pt = entry.left_pt + wide_pt;

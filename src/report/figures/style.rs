@@ -24,8 +24,9 @@ const FONT_SCALE: f64 = 1.24;
 const PAGE_PT: f64 = 493.0;
 /// Width of a figure that stands beside text, points.
 const BESIDE_PT: f64 = 250.0;
-/// Width of a figure on a narrow screen, points.
-const PHONE_PT: f64 = 270.0;
+/// Width of a figure on a narrow screen, points: it is shown half as large again, so that type
+/// of 7 points is of 11 pixels on a phone.
+const PHONE_PT: f64 = 210.0;
 
 /// Room left of a chart for the numbers and the name of its upright axis, points.
 pub const UPRIGHT_PT: f64 = 46.0;
