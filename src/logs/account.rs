@@ -296,22 +296,22 @@ impl ColumnAccount {
     pub fn describe(&self) -> Message {
         let is_of_one_source = self.found_by == self.unit_from;
         let said = match (is_of_one_source, self.corrections.is_empty()) {
-            (true, true) => message!("log-column-one-source"),
-            (true, false) => message!("log-column-one-source-corrected"),
-            (false, true) => message!("log-column"),
-            (false, false) => message!("log-column-corrected"),
-        };
-        let said = match self.corrections.is_empty() {
-            true => said,
-            false => said.with("corrections", self.correction()),
-        };
-        let said = match is_of_one_source {
-            true => said,
-            false => said.with("unit_from", &self.unit_from),
+            (true, true) => message!("log-column-one-source", unit = self.unit),
+            (true, false) => message!(
+                "log-column-one-source-corrected",
+                unit = self.unit,
+                corrections = self.correction()
+            ),
+            (false, true) => message!("log-column", unit = self.unit, unit_from = &self.unit_from),
+            (false, false) => message!(
+                "log-column-corrected",
+                unit = self.unit,
+                unit_from = &self.unit_from,
+                corrections = self.correction()
+            ),
         };
         said.with("quantity", &self.quantity)
             .with("found_by", &self.found_by)
-            .with("unit", self.unit)
     }
 }
 
