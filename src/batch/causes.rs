@@ -40,11 +40,10 @@ impl Found {
         let folder = |one: &Problem| one.place.path.parent().map(Path::to_path_buf);
         let folders: Vec<_> = self.places.iter().map(folder).collect();
         let is_again = |at: &usize| folders[..*at].contains(&folders[*at]);
-        if let Some(again) = (1..NAMED).find(is_again) {
-            if !folders.contains(&folder(problem)) {
-                self.places.remove(again);
-                self.places.push(problem.clone());
-            }
+        let again = (1..NAMED).find(is_again);
+        if let Some(again) = again.filter(|_| !folders.contains(&folder(problem))) {
+            self.places.remove(again);
+            self.places.push(problem.clone());
         }
     }
 }

@@ -167,3 +167,32 @@ fn the_page_speaks_the_language_of_the_call() {
         );
     }
 }
+
+#[test]
+fn the_caution_and_a_link_to_the_reports_stand_before_a_long_ranking() {
+    let bench = Bench::empty();
+    for number in 0..21 {
+        bench.add_campaign(&format!("all/c{number:02}"));
+    }
+    let told = ["report", "all", "--format", "html"];
+    bench.run(&told).exits(0);
+    let page = bench.read(PAGE);
+    assert_eq!(page.matches("Before you cook").count(), 1);
+    let place = |said: &str| place_of(&page, said);
+    let ranking = place("c00.html");
+    assert!(place("Before you cook") < ranking && place("href=\"#reports\"") < ranking);
+    assert!(place("<h2 id=\"reports\">") > ranking);
+    // Of few campaigns the ranking comes first.
+    let page = {
+        let bench = self::bench();
+        both(&bench, &[]).exits(0);
+        bench.read(PAGE)
+    };
+    assert!(place_of(&page, "Before you cook") > place_of(&page, "mallee.html"));
+    assert!(!page.contains("#reports"));
+}
+
+fn place_of(page: &str, said: &str) -> usize {
+    page.find(said)
+        .unwrap_or_else(|| panic!("{said} is not on the page"))
+}
