@@ -1882,6 +1882,7 @@ campaigns-r-squared = R²
 campaigns-intervals = intervalles
 campaigns-days = jours
 campaigns-balance = Bilan thermique, avec ±
+# As in English
 campaigns-gain = gain, m²
 campaigns-loss = perte, W/K
 campaigns-power = W à 700 W/m², 50 K

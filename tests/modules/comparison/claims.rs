@@ -87,7 +87,7 @@ fn all_are_told_apart_only_where_every_pair_is() {
         let notes = notes(&found, medium);
         assert!(!notes.contains("All can be told apart"), "{notes}");
         assert!(notes.contains("All without a dash can be told"), "{notes}");
-        assert!(notes.contains("A dash in place of letters"), "{notes}");
+        assert!(notes.contains("A dash: it can be compared"), "{notes}");
     }
     let ranking = report(&found).ranking.unwrap();
     // The dash that the note is of has a column, on paper too.
@@ -120,7 +120,7 @@ fn where_no_pair_is_decided_only_the_dashes_are_explained() {
     let found = of(campaigns, None);
     for medium in MEDIA {
         let notes = notes(&found, medium);
-        assert!(notes.starts_with("A dash in place of letters"), "{notes}");
+        assert!(notes.starts_with("A dash: it can be compared"), "{notes}");
         assert!(!notes.contains("told apart"), "{notes}");
     }
 }
@@ -476,5 +476,73 @@ fn a_single_pair_is_not_called_all_pairs_together() {
             assert!(of_three.contains("3"), "{of_three}");
             assert!(of_three.contains("Holm"), "{of_three}");
         }
+    }
+}
+
+#[test]
+fn what_is_the_same_of_all_campaigns_is_said_once() {
+    let part = report(&of(["open-dish", "open-dish-skirt"].map(sample), None)).campaigns;
+    let alike: Vec<&str> = part.alike.iter().map(|row| row.label.as_str()).collect();
+    assert_eq!(
+        alike,
+        ["type", "intercept area", "runs", "place", "tested by"]
+    );
+    let columns = part.tests.columns.iter();
+    let columns: Vec<&str> = columns.map(|column| column.name.as_str()).collect();
+    assert_eq!(columns, ["mass", "cost", "tested", "report"]);
+    let cells: Vec<&[String]> = part.tests.rows.iter().map(|row| &row.cells[..2]).collect();
+    assert_eq!(
+        cells,
+        [["10.1 kg", "69\u{a0}EUR"], ["9.5 kg", "64\u{a0}EUR"]]
+    );
+    // They share every instrument, by its id.
+    assert!(part.instruments.iter().all(|one| one.campaigns == "All"));
+    assert_eq!(part.instruments.len(), 5);
+}
+
+#[test]
+fn an_instrument_stands_once_with_the_campaigns_that_have_it() {
+    let names = ["open-dish", "open-dish-skirt", "box", "box-autumn"];
+    let part = report(&compare(names.map(sample).to_vec(), None, true).unwrap()).campaigns;
+    let water: Vec<[&str; 3]> = part.instruments[..2]
+        .iter()
+        .map(|one| [&*one.quantity, &*one.uncertainty, &*one.campaigns])
+        .collect();
+    assert_eq!(
+        water,
+        [
+            ["Water temperature", "0.3 K", "Nos. 1, 2"],
+            ["", "0.5 K", "Nos. 3, 4"],
+        ]
+    );
+    // What none states is no column, and what one does not state is a dash.
+    let columns = part.tests.columns.iter();
+    let mass = columns
+        .clone()
+        .position(|column| column.name == "mass")
+        .unwrap();
+    assert_eq!(part.tests.rows[3].cells[mass], "–");
+}
+
+#[test]
+fn what_ratings_rest_on_is_said_where_the_ranking_has_no_room_for_it() {
+    let names = [
+        "open-dish",
+        "open-dish-skirt",
+        "notebook",
+        "box",
+        "box-autumn",
+        "kitchen-thermometer",
+        "panel-cloudy",
+        "box-figures",
+        "dish-cooling",
+    ];
+    for (count, has_support) in [(5, true), (9, false)] {
+        let campaigns = names[..count].iter().map(|name| sample(name)).collect();
+        let report = report(&compare(campaigns, None, true).unwrap());
+        assert_eq!(report.ranking.unwrap().has_support, has_support);
+        let columns = report.campaigns.results.unwrap().columns;
+        let has_days = columns.iter().any(|column| column.name == "days");
+        assert_eq!(has_days, !has_support);
     }
 }

@@ -166,12 +166,12 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
     // Of what is said to be more or less: never a negative size.
     let (_, ends) = oriented(weighed, if is_more { told.sign } else { -told.sign });
     let decimals = decimals_for(weighed.expanded());
-    let of_pair = |said: Message| {
+    let of_names = |said: Message| {
         said.with("second", calls.name(told.minuend))
             .with("first", calls.name(told.subtrahend))
-            .with("difference", fixed(value.abs(), decimals))
             .with("interval", spoken_ends(ends, decimals))
     };
+    let of_pair = |said: Message| of_names(said).with("difference", fixed(value.abs(), decimals));
     if pair.is_shown() {
         let share = share_percent(comparison, pair, told.subtrahend);
         let share = share.map(|percent| fixed(percent, 0));
@@ -200,11 +200,11 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
     }
     let not_shown = match is_more {
         // "0 W more" is no more.
-        _ if is_zero(value, decimals) => message!("verdict-not-shown-even"),
-        true => message!("verdict-not-shown-more"),
-        false => message!("verdict-not-shown-less"),
+        _ if is_zero(value, decimals) => of_names(message!("verdict-not-shown-even")),
+        true => of_pair(message!("verdict-not-shown-more")),
+        false => of_pair(message!("verdict-not-shown-less")),
     };
-    joined([of_pair(not_shown)].into_iter().chain(needed(pair)), " ")
+    joined([not_shown].into_iter().chain(needed(pair)), " ")
 }
 
 /// The difference as a part of the power that it is told from, %; `None` where that is near
