@@ -162,7 +162,15 @@ mod tests {
     use crate::message;
 
     fn faults(log: &str, count: usize, column: &str) -> Vec<Phrase> {
-        vec![message!("x", log = log, count = count, column = column).into()]
+        vec![
+            message!(
+                "notice-fault-values",
+                log = log,
+                cells = count,
+                column = column
+            )
+            .into(),
+        ]
     }
 
     #[test]

@@ -1864,7 +1864,7 @@ campaigns-tests = Cuiseurs et essais
 campaigns-area = surface de captation
 campaigns-mass = masse
 campaigns-cost = coût
-campaigns-dates = essayé
+campaigns-dates = dates
 campaigns-runs = séries
 campaigns-place = lieu
 campaigns-tester = opérateur
@@ -1882,6 +1882,7 @@ campaigns-r-squared = R²
 campaigns-intervals = intervalles
 campaigns-days = jours
 campaigns-balance = Bilan thermique, avec ±
+# As in English
 # As in English
 campaigns-gain = gain, m²
 campaigns-loss = perte, W/K

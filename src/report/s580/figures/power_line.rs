@@ -6,7 +6,7 @@ use plotters::style::text_anchor::{HPos, VPos};
 use super::power_labels::write_labels;
 
 use crate::error::Result;
-use crate::language::{PairedUnit, fixed, unit_symbol};
+use crate::language::{PairedUnit, Words, fixed, unit_symbol};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
@@ -132,22 +132,9 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         left_pt: UPRIGHT_PT,
     };
     draw_axes(&mut chart, &axes)?;
-    if !assessment
-        .s580
-        .intervals
-        .iter()
-        .any(|interval| interval.point().is_some())
-    {
-        let middle = ((left_k + right_k) / 2.0, (bottom_w + top_w) / 2.0);
-        let style = anchored(text(9.5, &QUIET), HPos::Center, VPos::Center);
-        let nothing = words.say(if assessment.tested.has_irradiance() {
-            message!("figure-no-interval")
-        } else {
-            message!("figure-nothing-to-plot")
-        });
-        chart
-            .draw_series([Text::new(nothing, middle, style)])
-            .map_err(fault)?;
+    let mut intervals = assessment.s580.intervals.iter();
+    if !intervals.any(|interval| interval.point().is_some()) {
+        write_nothing(&mut chart, assessment, words)?;
     }
     let is_believed = !assessment.s580.is_not_valid();
     if let Some(uncertainty) = assessment.s580.uncertainty().filter(|_| is_believed) {
@@ -158,6 +145,21 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         draw_mark(&mut chart, rating, left_k, bottom_w)?;
     }
     write_labels(&mut chart, assessment, words, &in_view)
+}
+
+/// Says why no interval is drawn.
+fn write_nothing(chart: &mut Chart<'_, '_>, assessment: &Assessment, words: &Words) -> Result<()> {
+    let (k, watts) = (chart.x_range(), chart.y_range());
+    let middle = ((k.start + k.end) / 2.0, (watts.start + watts.end) / 2.0);
+    let style = anchored(text(9.5, &QUIET), HPos::Center, VPos::Center);
+    let nothing = words.say(if assessment.tested.has_irradiance() {
+        message!("figure-no-interval")
+    } else {
+        message!("figure-nothing-to-plot")
+    });
+    let label = Text::new(nothing, middle, style);
+    chart.draw_series([label]).map_err(fault)?;
+    Ok(())
 }
 
 fn draw_bands(
