@@ -149,7 +149,9 @@ pub fn pattern_of_words(text: &str) -> String {
     let mut is_found = false;
     for word in text.split(' ') {
         let is_quoted = is_found && word.starts_with('"') && word.trim_end_matches(',').len() > 2;
-        let is_any = is_quoted || word.contains(|c: char| c.is_ascii_digit());
+        // What stands between quotation marks elsewhere is a name, such as that of a key.
+        let is_number = !word.starts_with('"') && word.contains(|c: char| c.is_ascii_digit());
+        let is_any = is_quoted || is_number;
         pattern.push(if is_any { ANY } else { word });
         is_found = word == "found";
     }
@@ -159,18 +161,10 @@ pub fn pattern_of_words(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::message;
 
     fn faults(log: &str, count: usize, column: &str) -> Vec<Phrase> {
-        vec![
-            message!(
-                "notice-fault-values",
-                log = log,
-                cells = count,
-                column = column
-            )
-            .into(),
-        ]
+        let said = Message::new("x").with("log", log);
+        vec![said.with("count", count).with("column", column).into()]
     }
 
     #[test]
