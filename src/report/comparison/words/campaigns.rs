@@ -248,7 +248,7 @@ impl Telling<'_> {
         }
         names.retain(|group| group.columns > 0);
         let table = self.table(message!("campaigns-results"), &columns, false);
-        (!columns.is_empty()).then(|| Table {
+        (!columns.is_empty()).then_some(Table {
             groups: names,
             ..table
         })
@@ -299,13 +299,13 @@ impl Telling<'_> {
         };
         [
             figure(message!("campaigns-gain"), |one| {
-                Some(one.water_balance.as_ref()?.gain_m2.clone())
+                Some(one.water_balance.as_ref()?.gain_m2)
             }),
             figure(message!("campaigns-loss"), |one| {
-                Some(one.water_balance.as_ref()?.loss_w_per_k.clone())
+                Some(one.water_balance.as_ref()?.loss_w_per_k)
             }),
             figure(message!("campaigns-power"), |one| {
-                Some(one.water_balance.as_ref()?.power_700_50_w.clone())
+                Some(one.water_balance.as_ref()?.power_700_50_w)
             }),
         ]
     }
