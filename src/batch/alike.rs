@@ -163,8 +163,8 @@ mod tests {
     use super::*;
 
     fn faults(log: &str, count: usize, column: &str) -> Vec<Phrase> {
-        let said = Message::new("x").with("log", log);
-        vec![said.with("count", count).with("column", column).into()]
+        let said = Message::new("notice-fault-values").with("log", log);
+        vec![said.with("cells", count).with("column", column).into()]
     }
 
     #[test]
