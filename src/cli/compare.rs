@@ -9,7 +9,7 @@ use super::lines::Lines;
 use super::report_table::{Noticed, notes};
 use super::screen::Screen;
 use super::speech::words_for;
-use super::terminal::{line, print, print_lines, print_note, quoted};
+use super::terminal::{line, print, print_lines, print_note_in, quoted};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::{Error, Problem, Result};
@@ -71,7 +71,9 @@ fn tell(comparison: &Comparison, options: &CompareOptions, edition: Edition) -> 
     print(&format!("\n{files}"))?;
     let noticed = campaigns().map(|one| Noticed::of(one, one.tested.campaign.name.clone()));
     let notes = notes(&noticed.collect::<Vec<_>>(), &edition.words);
-    notes.iter().for_each(|note| print_note(note));
+    notes
+        .iter()
+        .for_each(|note| print_note_in(&edition.words, note));
     Ok(())
 }
 
