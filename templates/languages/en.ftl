@@ -1836,6 +1836,7 @@ campaigns-sun = W/m²
 campaigns-air = air
 campaigns-wind = wind
 # In a column of campaigns: every one.
+campaigns-instruments-many = { $count } instruments in all: each stands in the report of its campaign.
 campaigns-all = All
 comparison-not-stated = not stated
 

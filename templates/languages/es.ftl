@@ -1866,6 +1866,7 @@ campaigns-around = Medias de los intervalos usados
 campaigns-sun = W/m²
 campaigns-air = aire
 campaigns-wind = viento
+campaigns-instruments-many = { $count } instrumentos en total: cada uno figura en el informe de su campaña.
 campaigns-all = Todas
 comparison-not-stated = sin indicar
 

@@ -1892,6 +1892,7 @@ campaigns-around = Moyennes des intervalles retenus
 campaigns-sun = W/m²
 campaigns-air = air
 campaigns-wind = vent
+campaigns-instruments-many = { $count } instruments en tout : chacun figure dans le rapport de sa campagne.
 campaigns-all = Toutes
 comparison-not-stated = sans indication
 

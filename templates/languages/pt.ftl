@@ -1859,6 +1859,7 @@ campaigns-around = Médias dos intervalos usados
 campaigns-sun = W/m²
 campaigns-air = ar
 campaigns-wind = vento
+campaigns-instruments-many = { $count } instrumentos ao todo: cada um consta do relatório da sua campanha.
 campaigns-all = Todas
 comparison-not-stated = sem indicação
 

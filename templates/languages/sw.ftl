@@ -1896,6 +1896,7 @@ campaigns-around = Wastani wa vipindi vilivyotumika
 campaigns-sun = W/m²
 campaigns-air = hewa
 campaigns-wind = upepo
+campaigns-instruments-many = Vifaa { $count } kwa jumla: kila kimoja kiko katika ripoti ya kampeni yake.
 campaigns-all = Zote
 comparison-not-stated = bila kutajwa
 

@@ -525,6 +525,59 @@ fn an_instrument_stands_once_with_the_campaigns_that_have_it() {
 }
 
 #[test]
+fn more_instruments_than_a_page_holds_are_counted_and_said_to_be_in_the_reports() {
+    let of_place = |place: usize| {
+        let mut one = Tested {
+            gain_m2: 0.5 + 0.001 * place as f64,
+            ..Tested::default()
+        }
+        .assess();
+        one.tested.campaign.name = format!("campaign-{place}");
+        let instruments = &mut one.tested.campaign.instruments;
+        for instrument in [
+            &mut instruments.water_temperature,
+            &mut instruments.ambient_temperature,
+            &mut instruments.irradiance,
+            &mut instruments.wind_speed,
+            &mut instruments.water_mass,
+        ] {
+            instrument.id = Some(format!("invented {place}"));
+        }
+        one
+    };
+    let of_count = |count: usize| {
+        let campaigns = (0..count).map(of_place).collect();
+        report(&compare(campaigns, None, true).unwrap()).campaigns
+    };
+    let part = of_count(12);
+    assert_eq!(
+        (part.instruments.len(), part.instruments_note.as_str()),
+        (60, "")
+    );
+    let part = of_count(13);
+    assert!(part.instruments.is_empty());
+    assert!(
+        part.instruments_note.starts_with("65 instruments"),
+        "{}",
+        part.instruments_note
+    );
+}
+
+#[test]
+fn a_part_of_the_uncertainty_is_never_printed_as_nought() {
+    let report = report(&of(["open-dish", "open-dish-skirt"].map(sample), None));
+    let rows = report.difference.unwrap().budget.rows;
+    assert!(
+        rows.iter().any(|row| row[1].starts_with("< 0.05")),
+        "{rows:?}"
+    );
+    assert!(
+        rows.iter().flatten().all(|cell| !cell.starts_with("0.0")),
+        "{rows:?}"
+    );
+}
+
+#[test]
 fn what_ratings_rest_on_is_said_where_the_ranking_has_no_room_for_it() {
     let names = [
         "open-dish",

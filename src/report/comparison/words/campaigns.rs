@@ -36,6 +36,8 @@ pub struct CampaignsPart {
     pub results: Option<Table>,
     /// Instruments, each with the campaigns that have it.
     pub instruments: Vec<InstrumentOf>,
+    /// Where those are that are too many to be told; empty where they are told.
+    pub instruments_note: String,
 }
 
 /// A table with a row a campaign.
@@ -126,11 +128,21 @@ pub fn campaigns(comparison: &Comparison, calls: &Calls, words: &Words) -> Campa
     let differ = columns.iter().filter(|one| one.alike().is_none());
     let differ: Vec<&Told> = differ.filter(|one| one.is_stated()).collect();
     let has_kinds = kinds.alike().is_none();
+    let instruments = telling.instruments();
+    let (instruments, instruments_note) = match instruments.len() > INSTRUMENTS {
+        true => {
+            let count = instruments.len();
+            let note = words.say(message!("campaigns-instruments-many", count = count));
+            (Vec::new(), note)
+        }
+        false => (instruments, String::new()),
+    };
     CampaignsPart {
         alike,
         tests: telling.table(message!("campaigns-tests"), &differ, has_kinds),
         results: telling.results(),
-        instruments: telling.instruments(),
+        instruments,
+        instruments_note,
     }
 }
 
@@ -326,8 +338,7 @@ impl Telling<'_> {
         ]
     }
 
-    /// Each instrument once, those for one quantity after each other; empty where there are too
-    /// many.
+    /// Each instrument once, those for one quantity after each other.
     fn instruments(&self) -> Vec<InstrumentOf> {
         let budget_in = message!("budget-in-own-report");
         let mut known: Vec<(InstrumentRow, Vec<usize>)> = Vec::new();
@@ -357,11 +368,7 @@ impl Telling<'_> {
                 campaigns: self.who(&places),
             }
         });
-        let rows: Vec<InstrumentOf> = rows.collect();
-        match rows.len() > INSTRUMENTS {
-            true => Vec::new(),
-            false => rows,
-        }
+        rows.collect()
     }
 
     /// Which campaigns: all, or by number.

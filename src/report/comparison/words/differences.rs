@@ -15,6 +15,9 @@ use crate::procedure::s580::uncertainty::days::SHOWN_P;
 use crate::report::rows::Row;
 use crate::units::decimals_for;
 
+/// Smallest part of an uncertainty that is not printed as nothing, W.
+const LEAST_PRINTED_W: f64 = 0.05;
+
 /// The section on the difference of two.
 #[derive(Debug, Clone, Serialize)]
 pub struct DifferencePart {
@@ -255,7 +258,13 @@ pub fn leaders_needed(comparison: &Comparison, calls: &Calls) -> Option<Phrase> 
 fn budget(pair: &Pair, words: &Words) -> PairBudget {
     let difference = &pair.difference;
     let weighed = difference.decisive().unwrap_or(&difference.ratings);
-    let said = |number_w: f64| words.say(watts(fixed(number_w, 1)));
+    let said = |number_w: f64| match number_w {
+        0.0 => words.say(watts(fixed(0.0, 0))),
+        small if small < LEAST_PRINTED_W => {
+            format!("< {}", words.say(watts(fixed(LEAST_PRINTED_W, 2))))
+        }
+        _ => words.say(watts(fixed(number_w, 1))),
+    };
     let mut parts: Vec<_> = weighed.parts.iter().collect();
     parts.sort_by(|one, two| two.of_difference.total_cmp(&one.of_difference));
     let of_parts = parts.iter().map(|part| {
