@@ -151,7 +151,7 @@ mod tests {
         assert_eq!(interview.take(""), Outcome::Taken(None));
         // 7 kg/m² of 6 ft² (0.5574 m²) are 3.902 kg, 8.6 lb.
         let said = interview.take("");
-        assert_eq!(said, Outcome::Taken(Some("7.0 kg for each m²".to_owned())));
+        assert_eq!(said, Outcome::Taken(Some("7.0 kg per m²".to_owned())));
         assert_eq!(interview.answers.water.as_deref(), Some("8.6 lb"));
         for text in ["", "1", "yes"] {
             assert!(matches!(interview.take(text), Outcome::Taken(_)));

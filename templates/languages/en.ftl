@@ -421,7 +421,7 @@ page-intervals-continued = continued
 intervals-shown = Intervals of the { $shown } runs that are shown; all { $intervals } are in { $file }.
 intervals-note = Water: at the start and end of the interval. Irradiance: mean, then lowest to highest reading. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
 intervals-dots = A dot: the interval is not used, for this reason.
-intervals-us = 1 m/s is { $mph } mph; 1 K, as a difference in temperature, is { $fahrenheit } °F.
+intervals-us = 1 K, as a difference in temperature, is { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = the water was still too close to ambient
 reason-water-above-window = the water was too close to boiling

@@ -428,7 +428,7 @@ page-intervals-continued = continuación
 intervals-shown = Intervalos de las { $shown } series que se muestran; los { $intervals } están todos en { $file }.
 intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, y después de la lectura mínima a la máxima. P: potencia de cocción. Td: media del agua menos media del ambiente. Ps: P normalizada a 700 W/m².
 intervals-dots = Un punto: el intervalo no se usa, por ese motivo.
-intervals-us = 1 m/s son { $mph } mph; 1 K, como diferencia de temperatura, son { $fahrenheit } °F.
+intervals-us = 1 K, como diferencia de temperatura, son { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = el agua aún estaba demasiado cerca del ambiente
 reason-water-above-window = el agua estaba demasiado cerca de la ebullición

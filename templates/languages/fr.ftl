@@ -442,7 +442,7 @@ page-intervals-continued = suite
 intervals-shown = Intervalles des { $shown } séries montrées ; les { $intervals } sont tous dans { $file }.
 intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
-intervals-us = 1 m/s vaut { $mph } mph ; 1 K, comme écart de température, vaut { $fahrenheit } °F.
+intervals-us = 1 K, comme écart de température, vaut { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition

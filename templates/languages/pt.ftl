@@ -430,7 +430,7 @@ page-intervals-continued = continuação
 intervals-shown = Intervalos das { $shown } séries mostradas; todos os { $intervals } estão em { $file }.
 intervals-note = Água: no início e no fim do intervalo. Irradiância: média, depois da menor à maior leitura. P: potência de cozimento. Td: temperatura média da água menos a do ambiente. Ps: P normalizada para 700 W/m².
 intervals-dots = Ponto: o intervalo não é usado, por este motivo.
-intervals-us = 1 m/s equivale a { $mph } mph; 1 K, como diferença de temperatura, equivale a { $fahrenheit } °F.
+intervals-us = 1 K, como diferença de temperatura, equivale a { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = a água ainda estava perto demais da temperatura ambiente
 reason-water-above-window = a água estava perto demais da ebulição

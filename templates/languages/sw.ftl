@@ -429,7 +429,7 @@ page-intervals-continued = inaendelea
 intervals-shown = Vipindi vya duru { $shown } zinazoonyeshwa; vyote { $intervals } vimo katika { $file }.
 intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, kisha kipimo cha chini hadi cha juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
 intervals-dots = Nukta: kipindi hakikutumika, kwa sababu hiyo.
-intervals-us = 1 m/s ni { $mph } mph; 1 K, kama tofauti ya halijoto, ni { $fahrenheit } °F.
+intervals-us = 1 K, kama tofauti ya halijoto, ni { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = maji yalikuwa bado karibu mno na halijoto ya mazingira
 reason-water-above-window = maji yalikuwa karibu mno na kuchemka

@@ -59,6 +59,8 @@ pub struct RunPart {
 pub struct IntervalTable {
     /// Unit of the temperatures of water and air; differences are in kelvins.
     pub temperature_unit: &'static str,
+    /// Unit of the wind.
+    pub speed_unit: &'static str,
     /// Why intervals are not used: names of the columns of marks.
     pub lanes: Vec<String>,
     /// Of each column of numbers, texts of which one is as wide as any in it.
@@ -356,10 +358,11 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
     let notes = which.into_iter().chain([message!("intervals-note")]);
     let notes = notes.chain(aside);
     let notes = notes.chain((words.units == UnitSystem::Us).then(table_in_us));
-    let (temperature_unit, _) = temperatures_in(words.units);
+    let units = TableUnits::of(words.units);
     let groups: Vec<IntervalGroup> = shown.places.iter().map(group).collect();
     IntervalTable {
-        temperature_unit,
+        temperature_unit: units.temperature,
+        speed_unit: units.speed,
         widest: widest(&groups),
         groups,
         lanes: lanes.iter().map(|lane| words.say(lane.name())).collect(),
@@ -394,20 +397,38 @@ fn intervals_of_shown(assessment: &Assessment, shown: &ShownRuns) -> Option<Mess
     ))
 }
 
-/// What the units of speed and of difference in the table are in those of the US.
+/// What the unit of differences in the table is in that of the US.
 fn table_in_us() -> Message {
     message!(
         "intervals-us",
-        mph = fixed(metres_per_second_to_miles_per_hour(1.0), 2),
         fahrenheit = short(kelvin_to_fahrenheit_difference(1.0))
     )
 }
 
-/// The unit of temperatures in a system, and what turns degrees Celsius into it.
-fn temperatures_in(units: UnitSystem) -> (&'static str, fn(f64) -> f64) {
-    match units {
-        UnitSystem::Si => ("°C", |celsius| celsius),
-        UnitSystem::Us => ("°F", celsius_to_fahrenheit),
+/// Units of the table in a system, and what turns degrees Celsius and metres per second into them.
+struct TableUnits {
+    temperature: &'static str,
+    of_c: fn(f64) -> f64,
+    speed: &'static str,
+    of_m_s: fn(f64) -> f64,
+}
+
+impl TableUnits {
+    fn of(units: UnitSystem) -> Self {
+        match units {
+            UnitSystem::Si => TableUnits {
+                temperature: "°C",
+                of_c: |celsius| celsius,
+                speed: "m/s",
+                of_m_s: |metres_per_second| metres_per_second,
+            },
+            UnitSystem::Us => TableUnits {
+                temperature: "°F",
+                of_c: celsius_to_fahrenheit,
+                speed: "mph",
+                of_m_s: metres_per_second_to_miles_per_hour,
+            },
+        }
     }
 }
 
@@ -424,7 +445,7 @@ fn interval_row(
         value.map_or_else(|| "–".to_owned(), |value| number(value, decimals))
     };
     let clock = |time_us: i64| local_clock(time_us, zone);
-    let (_, of_c) = temperatures_in(words.units);
+    let TableUnits { of_c, of_m_s, .. } = TableUnits::of(words.units);
     let sun_range = measured.irradiance.map_or_else(
         || "–".to_owned(),
         |sun| format!("{}–{}", number(sun.min, 0), number(sun.max, 0)),
@@ -446,7 +467,7 @@ fn interval_row(
             optional(measured.ambient.map(|ambient| of_c(ambient.mean)), 1),
             optional(measured.irradiance.map(|sun| sun.mean), 0),
             sun_range,
-            optional(measured.wind.map(|wind| wind.mean), 1),
+            optional(measured.wind.map(|wind| of_m_s(wind.mean)), 1),
             number(measured.cooking_power_w, 0),
             optional(measured.difference_k, 1),
             optional(measured.standardised_power_w, 0),
