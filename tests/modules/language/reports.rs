@@ -5,6 +5,10 @@ use serde_json::Value;
 use simmerline::language::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::Edition;
+use simmerline::report::figures::style::Canvas;
+use simmerline::report::s580::figures::condition_tracks::draw_condition_tracks;
+use simmerline::report::s580::figures::power_line::{HEIGHTS_PT, draw_power_line};
+use simmerline::report::s580::words::evidence::{IntervalTable, interval_table};
 use simmerline::report::words::build;
 
 use super::files::is_whole;
@@ -121,5 +125,39 @@ fn units_of_the_us_stand_beside_those_of_the_si() {
     // 95 °C is 203 °F exactly; 2 kg is 4.4 lb (NIST SP 811).
     for expected in ["95 °C (203 °F)", "2 kg (4.4 lb)"] {
         assert!(report.contains(expected), "no {expected}");
+    }
+}
+
+#[test]
+fn figures_and_tables_are_in_units_of_the_us_too() {
+    let assessment = sample("open-dish");
+    let words = Words::new(Language::ENGLISH, UnitSystem::Us);
+    let line = draw_power_line(&assessment, &Canvas::page(&words), HEIGHTS_PT[0]).unwrap();
+    // 50 K is 90 °F as a difference (NIST SP 811, B.8).
+    for expected in ["50 (90)", "K (°F)", "at 50 K (90 °F)"] {
+        assert!(line.contains(expected), "no {expected}");
+    }
+    let conditions = draw_condition_tracks(&assessment, &Canvas::page(&words)).unwrap();
+    // 20 °C is 68 °F; 1 m/s is 2.237 mph (NIST SP 811, B.8: 1 mph is 0.44704 m/s).
+    for expected in ["20 (68)", "5 (9)", "1 (2.2)"] {
+        assert!(conditions.contains(expected), "no {expected}");
+    }
+    let of = |units: UnitSystem| {
+        let words = Words::new(Language::ENGLISH, units);
+        interval_table(&assessment, &words)
+    };
+    let (si, us) = (of(UnitSystem::Si), of(UnitSystem::Us));
+    assert_eq!((si.speed_unit, us.speed_unit), ("m/s", "mph"));
+    let wind = |table: &IntervalTable| -> Vec<f64> {
+        let rows = table.groups.iter().flat_map(|group| &group.rows);
+        rows.map(|row| row.cells[6].parse().unwrap()).collect()
+    };
+    for (metres_per_second, miles_per_hour) in wind(&si).into_iter().zip(wind(&us)) {
+        // Both are printed with one decimal.
+        let off = (metres_per_second / 0.44704 - miles_per_hour).abs();
+        assert!(
+            off < 0.05 / 0.44704 + 0.05 + 1e-9,
+            "{metres_per_second} m/s, {miles_per_hour} mph"
+        );
     }
 }
