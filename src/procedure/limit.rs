@@ -1,7 +1,8 @@
 //! Limits of a published practice: how binding one is, and which side of it is allowed.
 
 use crate::language::{
-    Message, Phrase, celsius, joined, kelvins, kilograms_per_square_metre, metres_per_second, short,
+    Message, Phrase, celsius, clock, joined, kelvins, kilograms_per_square_metre,
+    metres_per_second, short,
 };
 
 /// Slack with which a limit that is met exactly counts as met.
@@ -76,6 +77,19 @@ impl<K> Limit<K> {
         match self.unit {
             FRACTION => joined([percent(self.value), "%".into()], " "),
             unit => with_unit(short(self.value), unit),
+        }
+    }
+
+    /// The limit with its unit and the side that it allows: `≥ 450 W/m²`, `≤ 14:00`.
+    pub fn bound(&self) -> Phrase {
+        let amount = match self.unit {
+            "h" => clock(self.value),
+            _ => self.amount(),
+        };
+        match self.allowed {
+            Allowed::AtLeast => joined(["≥".into(), amount], " "),
+            Allowed::AtMost => joined(["≤".into(), amount], " "),
+            Allowed::Within(_) => amount,
         }
     }
 

@@ -145,17 +145,18 @@ missing-intervals-and-days = { missing-intervals } and { missing-days }
 headline-label = Standardised cooking power Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
-headline-unit-one-day = W (one day)
+headline-unit-one-day = W (not 95 %)
 headline-what-it-is = Power in the test, scaled to 700 W/m² as ASAE { $procedure } defines it, where water is { $difference } warmer than the air
 page-no-rating = no rating
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimated { $way }
 headline-horizontal = irradiance measured horizontally, not facing the sun
 headline-plane-not-stated = plane of the irradiance sensor not stated
-headline-one-day = tested on one day, or no day can be left out of the fit: day-to-day variation is not in the ±
+headline-one-day = tested on one day: day-to-day variation is not in the ±
+headline-days-not-in-spread = no day can be left out of the fit: day-to-day variation is not in the ±
 headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 headline-interval = 95 % interval: { $low } to { $high } W
-headline-interval-one-day = interval of one day, not a 95 % interval: { $low } to { $high } W
+headline-interval-one-day = interval without days, not a 95 % interval: { $low } to { $high } W
 fact-delivers = It delivers
 fact-took-up = { $power } ± { $half_width } W to water { $difference } above the air in the { $irradiance } W/m² of the test
 fact-took-up-estimated = { $power } ± { $half_width } W to water { $difference } above the air in sunlight estimated at { $irradiance } W/m²
@@ -165,7 +166,7 @@ fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by th
 fact-good = How good
 fact-per-area = { $power } ± { $half_width } W per m² of intercept area, { $percent } % of 700 W/m². Published for other cookers, by other methods: { $range } W/m², an order of magnitude only (see { summary-title }).
 fact-kitchen = In the kitchen
-fact-heats = { $amount } of water { $journey } in about { $time }, in { $irradiance } W/m²
+fact-heats = { $amount } of water { $journey } in about { $time } ({ $range }), in { $irradiance } W/m²
 fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
 fact-does-not-heat = water does not get { $journey } in { $irradiance } W/m²
 fact-dry = Empty vessel
@@ -205,6 +206,8 @@ figure-title-not-valid = Standardised cooking power as the readings give it; not
 figure-used = { counted-used }
 figure-aside = { $count } set aside
 figure-aside-most = most often: { $reason } ({ $count })
+# Where another reason is as frequent.
+figure-aside-among = among them: { $reason } ({ $count })
 figure-band-dark = dark: scatter and days
 figure-band-light = light: with the instruments (95 %)
 # Where no other day tells how days differ.
@@ -230,7 +233,8 @@ brief-wind = Mean wind, and long gusts
 brief-ambient = Mean ambient temperature
 brief-water-above = Water above ambient, both ends
 brief-water-below = Water below boiling, both ends
-brief-water-fixed = Water temperature, both ends
+brief-water-lowest = Lowest water temperature
+brief-water-highest = Highest water temperature
 brief-solar-time = Solar time
 page-before-you-cook = Before you cook.
 headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
@@ -259,6 +263,7 @@ finding-no-rating-remedy-irradiance = measure irradiance; without it power canno
 finding-r-squared-low = R² is { $r_squared }, below { $least }; the standard asks only for a note; this report withholds conformity
 finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
+finding-r-squared-low-remedy-resolution = a finer water thermometer: its resolution is most of the scatter
 # Of a line that its points fit well.
 finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because of scatter; judge the figure by its ±; a wider range of water temperature raises R²
 finding-line-not-falling = the power does not fall as the water gets hotter, though hotter water loses more heat
@@ -488,7 +493,7 @@ page-balance-quantity = quantity
 balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. This gives the power at any irradiance. The rating scales the losses with the sun; this does not.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± for 95 %: scatter, days, instruments
-balance-spread-one-day = ± of one day: scatter, instruments
+balance-spread-one-day = ± without days, not 95 %: scatter, instruments
 balance-gain = gain from the sun, g
 balance-gain-text = { $value } m²
 balance-loss = loss to the air, u
@@ -515,7 +520,7 @@ balance-counts-vessels = Gain, loss and power here include the heat capacity of 
 balance-scaling-adds = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
 balance-caption = The band is the budget's; where Monte Carlo reaches further, the table has the wider end.
-balance-caption-one-day = The band is of one day, so not a 95 % band; it is the budget's, and where Monte Carlo reaches further, the table has the wider end.
+balance-caption-one-day = The band is without day-to-day variation, so not a 95 % band; it is the budget's, and where Monte Carlo reaches further, the table has the wider end.
 # Behind a caption.
 balance-beyond = Intervals beyond the edges: { $count }.
 # Read out to those who do not see the figure.
@@ -526,7 +531,7 @@ balance-axis-power = power over irradiance, P/G, m²
 balance-key-used = in the fit ({ $count })
 balance-key-others = others ({ $count })
 balance-key-line = g − u·Td/G, 95 % band with instruments
-balance-key-line-one-day = g − u·Td/G, band of one day with instruments
+balance-key-line-one-day = g − u·Td/G, band without days, with instruments
 balance-none-irradiance = Gain and loss cannot be fitted: irradiance was not measured.
 balance-none-few = Gain and loss cannot be fitted: that needs at least three intervals with sound readings; found: { $intervals }.
 balance-none-alike = Gain and loss cannot be separated: temperature difference and irradiance kept too nearly the same ratio in all intervals.
@@ -781,7 +786,7 @@ budget-combined = combined
 budget-root = root of the sum of squares
 # The rating with its expanded uncertainty.
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = { $power } W ± { $half_width } W (one day)
+rating-of-one-day = { $power } W ± { $half_width } W (not 95 %)
 budget-scatter = scatter about the line
 budget-scatter-text = { $deviation } W per interval, { $intervals ->
         [one] { $intervals } interval
@@ -842,6 +847,7 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
 # { $rating }: rating-with-uncertainty.
 budget-result = Ps(50) = { $rating }
+budget-result-not-valid = Not valid (page one): the budget below is of the readings alone, which contradict each other.
 budget-rule = Interval: the root of the sum of (k·u)². Where a Monte Carlo check (JCGM 101:2008) differs by more than its tolerance, each end is the one further out, and the ± is the longer side. JCGM 100:2008, G.4, takes one k for all lines; with few days that was too narrow in simulations.
 budget-note-columns = k: Student's t for scatter and days, 1.96 for instruments. Share: (k·u)² of the line over the sum of all lines; negative where one error partly cancels another. Type A: by statistics of the intervals; B: otherwise.
 budget-note-common = Errors of instruments are common to all intervals. Those of irradiance, mass, specific heat and time scale the whole line and never show in its scatter; a constant temperature error cancels in the rise and only shifts Td, an error of scale does both.
@@ -859,8 +865,8 @@ budget-note-resolution-beyond = Thermometer resolution alone would cause a scatt
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval is then little more than a guess.
-drawn-holds = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %, within the tolerance of { $tolerance } W. The interval is the budget's.
-drawn-apart = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %. That is up to { $apart } W from the budget's { $from } to { $to } W, beyond the tolerance of { $tolerance } W.
+drawn-holds = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: 95 % of them from { $lower } to { $upper } W, within the tolerance of { $tolerance } W. The interval is the budget's.
+drawn-apart = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: 95 % of them from { $lower } to { $upper } W. That is up to { $apart } W from the budget's { $from } to { $to } W, beyond the tolerance of { $tolerance } W.
 # Why: one of these five follows drawn-apart.
 drawn-because-divided = Main cause: power is divided by an irradiance whose standard uncertainty is { $percent } %, so an error to one side moves the rating further than the same error to the other.
 drawn-because-curved = Main cause: errors other than that of irradiance do not act in proportion.
@@ -913,11 +919,13 @@ outlook-too-far-one-day = The target of ± { $target } W would take more interva
 ## Page one, and regression and uncertainty: what limits the number most
 
 # { $percent }: of the square of the ±.
-limits-most-few-days = The largest part of the ± is day-to-day scatter ({ $percent } % of its square), because there are only { $days ->
+limits-most-few-days = The largest part of the ± comes from having only { $days ->
     [one] { $days } day
    *[other] { $days } days
-}.
+} ({ $percent } % of its square).
 limits-most-days = The largest part of the ± is day-to-day scatter ({ $percent } % of its square).
+limits-most-within-days = The largest part of the ± is scatter within and between days ({ $percent } % of its square).
+limits-resolution = Most of the scatter between intervals is from the resolution of the water thermometer.
 limits-most-scatter = The largest part of the ± is the scatter of the intervals ({ $percent } % of its square).
 limits-most-resolution = The largest part of the ± is scatter ({ $percent } % of its square), most of it from the resolution of the water thermometer.
 limits-most-irradiance = The largest part of the ± is the uncertainty of irradiance ({ $percent } % of its square).
@@ -1043,7 +1051,7 @@ cooking-foods-about = From { $start } at { $irradiance } W/m², within the solar
 cooking-amount-or-more = { $amount } or more
 cooking-cooked-at = { $temperature } for { $time }
 cooking-amount-range = { $lowest } to { $highest }
-cooking-amount-up-to = up to { $highest }, perhaps none
+cooking-amount-up-to = none to { $highest }
 cooking-amount-none = none
 cooking-amount-probably-none = probably none
 cooking-heat-ends = At { $irradiance } W/m² heating ends at a water temperature of { $end } ({ $range }), where the power reaches zero; water boils at { $boiling } here.
@@ -1057,7 +1065,7 @@ cooking-air-mean = Ambient { $ambient }, the mean of the used intervals.
 cooking-air-asked = Ambient { $ambient }, as the campaign asks.
 cooking-assumed-load = Every load takes up the power of the load tested; far smaller or larger loads take up less or more. Heat stored by the pot is left out. Beyond the temperatures of the used intervals the line is extended straight.
 cooking-assumed-edges = Ranges follow the 95 % band of the power, instruments included, and apply to the average of many heatings, not to one.
-cooking-assumed-edges-one-day = Ranges follow the band of the power, instruments included; it is of one day and not a 95 % band, so on another day times may lie outside.
+cooking-assumed-edges-one-day = Ranges follow the band of the power, instruments included; day-to-day variation is not in it, so it is not a 95 % band, and on another day times may lie outside.
 cooking-no-months = No monthly estimate: irradiance was measured in the horizontal plane, and the clear-sky model is for the plane facing the sun.
 cooking-assumed-water = Water is not food: food heats more slowly, and a lifted lid costs many minutes.
 food-potatoes = potatoes, in pieces
@@ -1198,7 +1206,7 @@ danger-both = food safety: in { $run } the water was { $zone } for { $time }, an
 danger-expected-never = the load tested is not expected to get to { $hot }
 danger-expected = the load tested is expected to take about { $time } to { $hot } ({ $shortest } to { $longest })
 danger-expected-open = the load tested is expected to take about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
-notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film reflects (86 %; common practice); check intercept area, mass of water and irradiance
+notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film reflects (86 %; common practice, no published source); check intercept area, mass of water and irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
 notice-instrument-taken = { $quantity } by a { $class }
@@ -1555,7 +1563,7 @@ page-ranking-continued = continued
 page-ranking-alone = differs from every other that it can be compared with
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, 95 % interval { $range } W
-ranking-alt-one-day = { $power } W, interval of one day { $range } W
+ranking-alt-one-day = { $power } W, interval without days { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Filled: conforms.
 ranking-key-open = Open: indicative only.
@@ -1567,7 +1575,7 @@ ranking-left-out = No rating: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
 status-for = { $level }: { $reasons }
-status-one-day = one day
+status-one-day = days not in ±
 status-too-few-intervals = too few intervals
 status-too-few-days = too few days
 status-r-squared-low = low R²
@@ -1676,7 +1684,7 @@ lines-caption = Standardised cooking power Ps in W against the water’s tempera
 lines-caption-one-day = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a band of scatter, days and instruments (95 %; of one day, without days and not 95 %), and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
 # Read out to those who do not see the panel.
 lines-alt = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, 95 % interval { $range } W
-lines-alt-one-day = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, interval of one day { $range } W
+lines-alt-one-day = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, interval without days { $range } W
 # { $shown }: those with most power.
 comparison-first-only = The first { $shown } of { $campaigns } are shown; all are in the data file.
 section-heating = Heating times
@@ -1774,7 +1782,7 @@ difference-p = p
 difference-method = scatter and days
 # A difference with its 95 % interval, in watts.
 difference-with-interval = { $difference } (95 %: { $interval })
-difference-with-interval-one-day = { $difference } (one day: { $interval })
+difference-with-interval-one-day = { $difference } (not 95 %: { $interval })
 # Whether the difference is real.
 difference-apart = each by its own days
 difference-paired = paired by day, { $days ->
@@ -1800,7 +1808,7 @@ page-comparison-apart = if nothing were shared
 pair-budget-scatter = scatter and days
 pair-budget-combined = combined
 pair-budget-expanded = expanded, 95 %, k = { $factor }
-pair-budget-expanded-one-day = expanded, one day, not 95 %, k = { $factor }
+pair-budget-expanded-one-day = expanded, without days, not 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -2037,7 +2045,7 @@ wind-sign-8 = twigs break off
 # { $spread }: "95 %", or plan-spread-one-day.
 plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its range. Water well below that suggests haze, wind, a wrong aim or a loose lid.
 plan-spread = 95 %
-plan-spread-one-day = one day only: not 95 %
+plan-spread-one-day = not 95 %
 # The models behind the numbers.
 plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
@@ -2082,7 +2090,7 @@ report-kind-without-water = Report on tests of a solar cooker without a rating
 headline-label-none = No figure yet
 headline-no-water = No rating by ASAE S580.1: no run of this campaign heats water.
 headline-spread = Interval for 95 %: days, readings, instruments.
-headline-spread-one-day = Interval of one day: readings, instruments; not 95 %.
+headline-spread-one-day = Interval without days: readings, instruments; not 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } above the air of { $ambient }.
 fact-reached = It reached
 fact-good-for = Good for
@@ -2098,12 +2106,12 @@ page-summary-figure = figure
 page-summary-value = value ± half width
 page-summary-good-for = good for
 page-summary-not-with = not to be compared with
-summary-one-day = (one day)
+summary-one-day = (not 95 %)
 summary-indicative = (indicative)
 summary-note = Each ± is for 95 %: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
-# The same where figures of one day are among them; the next message follows it.
-summary-note-some = Each ± is for 95 %, unless "one day" stands beside it: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
-summary-note-one-day = Where "one day" stands, day-to-day variation is not in the ±, so it is not for 95 %.
+# The same where figures without days are among them; the next message follows it.
+summary-note-some = Each ± is for 95 %, unless "not 95 %" stands beside it: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
+summary-note-one-day = Where "not 95 %" stands, day-to-day variation is not in the ±, so it is not for 95 %.
 summary-note-indicative = Where "indicative" stands, the conditions of the procedure were not met, or irradiance is estimated.
 figure-ps50 = standardised cooking power
 figure-ps50-good-for = comparing cookers rated by the same standard
@@ -2163,7 +2171,7 @@ procedure-value = { $value } { $unit }
 procedure-value-between = { $value } ({ $lower } to { $upper })
 procedure-value-alone = { $value } (± not given)
 procedure-spread = ± for 95 %: days, readings, instruments
-procedure-spread-one-day = ± of one day: readings, instruments
+procedure-spread-one-day = ± without days, not 95 %: readings, instruments
 page-procedure-quantity = quantity
 procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is calculated, not timed.
 # { $limit }, °C.
@@ -2562,7 +2570,7 @@ beside-by-chance = not shown among { $pairs } pairs
 beside-not-compared = not compared: { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
 beside-marked = { $verdict } ({ $marks })
-beside-one-day = one day
+beside-one-day = not 95 %
 beside-indicative = indicative
 beside-vessels-not-stated = vessels not stated
 figure-unlike-vessels = other vessels
@@ -2603,7 +2611,7 @@ beside-note-pairs = "Different": p of the difference is under 0.05, corrected by
 dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
 dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
 dry-colder-than-air = the vessel reads { $below } below the coolest air of the run: one of the two is in another unit than stated
-dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice): is the thermometer in °F?
+dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice, no published source): is the thermometer in °F?
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both

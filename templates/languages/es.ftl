@@ -140,18 +140,19 @@ headline-label = Potencia de cocción normalizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = W (un día)
+headline-unit-one-day = W (no 95 %)
 headline-what-it-is = Potencia en el ensayo, escalada a 700 W/m² como define ASAE { $procedure }, con el agua { $difference } por encima del aire
 page-no-rating = sin resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
 headline-horizontal = irradiancia medida en horizontal, no de cara al sol
 headline-plane-not-stated = plano del sensor de irradiancia sin indicar
-headline-one-day = ensayada en un solo día, o ningún día se puede omitir del ajuste: la variación entre días no está en el ±
+headline-one-day = ensayada en un solo día: la variación entre días no está en el ±
+headline-days-not-in-spread = ningún día se puede omitir del ajuste: la variación entre días no está en el ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 headline-interval = intervalo del 95 %: { $low } a { $high } W
-headline-interval-one-day = intervalo de un solo día, no del 95 %: { $low } a { $high } W
+headline-interval-one-day = intervalo sin la variación entre días, no del 95 %: { $low } a { $high } W
 fact-delivers = Entrega
 fact-took-up = { $power } ± { $half_width } W al agua { $difference } por encima del aire, con los { $irradiance } W/m² del ensayo
 fact-took-up-estimated = { $power } ± { $half_width } W al agua { $difference } por encima del aire, con irradiancia estimada en { $irradiance } W/m²
@@ -161,7 +162,7 @@ fact-scaled-loses = una pérdida de { $power } ± { $half_width } W con 700 W/m�
 fact-good = Rendimiento
 fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m². Publicado de otras cocinas, con otros métodos, solo como orden de magnitud: { $range } W/m² (véase «{ summary-title }»).
 fact-kitchen = Al cocinar
-fact-heats = { $amount } de agua { $journey } en aproximadamente { $time }, con { $irradiance } W/m²
+fact-heats = { $amount } de agua { $journey } en aproximadamente { $time } ({ $range }), con { $irradiance } W/m²
 fact-may-not-heat = puede que el agua no pase { $journey } con { $irradiance } W/m²
 fact-does-not-heat = el agua no pasa { $journey } con { $irradiance } W/m²
 fact-dry = Recipiente vacío
@@ -205,6 +206,8 @@ figure-title-not-valid = Potencia de cocción normalizada según las lecturas; n
 figure-used = { counted-used }
 figure-aside = descartados: { $count }
 figure-aside-most = sobre todo: { $reason } ({ $count })
+# Where another reason is as frequent.
+figure-aside-among = entre ellos: { $reason } ({ $count })
 figure-band-dark = oscuro: dispersión y días
 figure-band-light = claro: con los instrumentos (95 %)
 # Where no other day tells how days differ.
@@ -231,7 +234,8 @@ brief-wind = Viento medio y viento sostenido
 brief-ambient = Temperatura ambiente media
 brief-water-above = Agua sobre el ambiente, ambos extremos
 brief-water-below = Agua bajo la ebullición, ambos extremos
-brief-water-fixed = Temperatura del agua, ambos extremos
+brief-water-lowest = Temperatura más baja del agua
+brief-water-highest = Temperatura más alta del agua
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
 headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y este resultado no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados prevalecen.
@@ -260,6 +264,7 @@ finding-no-rating-remedy-irradiance = mida la irradiancia; sin ella no se puede 
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la norma solo pide una nota; este informe no declara la conformidad
 finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
+finding-r-squared-low-remedy-resolution = un termómetro del agua más fino: su resolución es la mayor parte de la dispersión
 # De una recta a la que sus puntos se ajustan bien.
 finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no por la dispersión; juzgue el valor por su ±; un rango más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, aunque el agua más caliente pierde más calor
@@ -493,7 +498,7 @@ page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede calcular la potencia con cualquier irradiancia. El resultado normalizado escala las pérdidas con la irradiancia; este balance no.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± del 95 %: dispersión, días, instrumentos
-balance-spread-one-day = ± de un día: dispersión, instrumentos
+balance-spread-one-day = ± sin días, no del 95 %: dispersión, instrumentos
 balance-gain = ganancia del sol, g
 # As in English
 balance-gain-text = { $value } m²
@@ -524,7 +529,7 @@ balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia incluyen l
 balance-scaling-adds = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
 balance-caption = La banda es la del balance de incertidumbre; donde Monte Carlo llega más lejos, la tabla da el extremo más amplio.
-balance-caption-one-day = La banda es de un solo día, por lo que no es del 95 %; es la del balance de incertidumbre y, donde Monte Carlo llega más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = La banda no incluye la variación entre días, por lo que no es del 95 %; es la del balance de incertidumbre y, donde Monte Carlo llega más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.
@@ -535,7 +540,7 @@ balance-axis-power = potencia entre irradiancia, P/G, m²
 balance-key-used = en el ajuste ({ $count })
 balance-key-others = otros ({ $count })
 balance-key-line = g − u·Td/G, banda del 95 % con instrumentos
-balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
+balance-key-line-one-day = g − u·Td/G, banda sin días, con instrumentos
 balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
 balance-none-few = No se pueden ajustar ganancia y pérdida: hacen falta al menos tres intervalos con lecturas fiables; hallados: { $intervals }.
 balance-none-alike = No se pueden separar ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
@@ -798,7 +803,7 @@ budget-root = raíz de la suma de cuadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = { $power } W ± { $half_width } W (un día)
+rating-of-one-day = { $power } W ± { $half_width } W (no 95 %)
 budget-scatter = dispersión en torno a la recta
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
@@ -860,6 +865,7 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 # As in English
 budget-result = Ps(50) = { $rating }
+budget-result-not-valid = No válido (página uno): el balance siguiente es el de las lecturas, que se contradicen.
 budget-rule = Intervalo: la raíz de la suma de los (k·u)². Donde una comprobación por Monte Carlo (JCGM 101:2008) difiere en más que su tolerancia, cada extremo es el más alejado de los dos, y el ± es el lado mayor. JCGM 100:2008, G.4, toma un solo k para todas las filas; con pocos días eso dio intervalos demasiado estrechos en simulaciones.
 budget-note-columns = k: t de Student para dispersión y días, 1,96 para los instrumentos. Parte: (k·u)² de la fila entre la suma de todas las filas; negativa donde un error compensa una parte de otro. Tipo A: por la estadística de los intervalos; B: por otros medios.
 budget-note-common = Los errores de los instrumentos son comunes a todos los intervalos. Los de irradiancia, masa, calor específico y tiempo escalan toda la recta y nunca se ven en su dispersión; un error constante de temperatura se anula en la subida y solo desplaza Td; un error de escala hace ambas cosas.
@@ -877,8 +883,8 @@ budget-note-resolution-beyond = La resolución del termómetro daría por sí so
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Sin comprobación por Monte Carlo: la irradiancia es tan incierta que en algunas simulaciones cae a cero o por debajo. El intervalo es entonces poco más que una conjetura.
-drawn-holds = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %, dentro de la tolerancia de { $tolerance } W. El intervalo es el del balance.
-drawn-apart = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %. Difiere hasta en { $apart } W del intervalo del balance, { $from } a { $to } W, más que la tolerancia de { $tolerance } W.
+drawn-holds = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: el 95 % de ellas de { $lower } a { $upper } W, dentro de la tolerancia de { $tolerance } W. El intervalo es el del balance.
+drawn-apart = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: el 95 % de ellas de { $lower } a { $upper } W. Difiere hasta en { $apart } W del intervalo del balance, { $from } a { $to } W, más que la tolerancia de { $tolerance } W.
 drawn-because-divided = Causa principal: la potencia se divide entre una irradiancia cuya incertidumbre estándar es del { $percent } %, así que un error hacia un lado mueve el resultado más que el mismo error hacia el otro.
 drawn-because-curved = Causa principal: errores distintos del de la irradiancia no actúan de forma proporcional.
 drawn-because-limits = Causa principal: los errores de los que solo se conocen los límites no tienen colas, y el balance supone que las tienen.
@@ -929,11 +935,13 @@ outlook-too-far-one-day = El objetivo de ± { $target } W requeriría más inter
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = La mayor parte del ± es la dispersión entre días (el { $percent } % de su cuadrado), porque solo hay { $days ->
+limits-most-few-days = La mayor parte del ± se debe a que solo hay { $days ->
     [one] { $days } día
    *[other] { $days } días
-}.
+} (el { $percent } % de su cuadrado).
 limits-most-days = La mayor parte del ± es la dispersión entre días (el { $percent } % de su cuadrado).
+limits-most-within-days = La mayor parte del ± es la dispersión dentro de los días y entre ellos (el { $percent } % de su cuadrado).
+limits-resolution = La mayor parte de la dispersión entre intervalos se debe a la resolución del termómetro del agua.
 limits-most-scatter = La mayor parte del ± es la dispersión de los intervalos (el { $percent } % de su cuadrado).
 limits-most-resolution = La mayor parte del ± es la dispersión (el { $percent } % de su cuadrado), debida sobre todo a la resolución del termómetro del agua.
 limits-most-irradiance = La mayor parte del ± es la incertidumbre de la irradiancia (el { $percent } % de su cuadrado).
@@ -1054,7 +1062,7 @@ cooking-foods-about = Desde { $start } con { $irradiance } W/m², dentro de la v
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = hasta { $highest }, quizá nada
+cooking-amount-up-to = de nada a { $highest }
 cooking-amount-none = nada
 cooking-amount-probably-none = probablemente nada
 cooking-heat-ends = Con { $irradiance } W/m² la cocina deja de calentar a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
@@ -1068,7 +1076,7 @@ cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
 cooking-assumed-load = Toda carga absorbe la potencia de la carga ensayada; cargas mucho menores o mayores absorben menos o más. El calor que almacena la olla no se cuenta. Más allá de las temperaturas de los intervalos usados, la recta se prolonga.
 cooking-assumed-edges = Los rangos siguen la banda del 95 % de la potencia, con los instrumentos, y valen para la media de muchos calentamientos, no para uno solo.
-cooking-assumed-edges-one-day = Los rangos siguen la banda de la potencia, con los instrumentos; es de un solo día y no del 95 %, así que otro día los tiempos pueden quedar fuera.
+cooking-assumed-edges-one-day = Los rangos siguen la banda de la potencia, con los instrumentos; no incluye la variación entre días y no es del 95 %, así que otro día los tiempos pueden quedar fuera.
 cooking-no-months = Sin estimación mensual: la irradiancia se midió en el plano horizontal, y el modelo de cielo despejado es para el plano orientado al sol.
 cooking-assumed-water = El agua no es un alimento: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
@@ -1207,7 +1215,7 @@ danger-expected-never = no se espera que la carga ensayada llegue a { $hot }
 danger-expected = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o que no llegue)
 # What the line says, within the sentences above.
-notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la energía solar captada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual); compruebe el área de captación, la masa de agua y la irradiancia
+notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la energía solar captada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de captación, la masa de agua y la irradiancia
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertidumbre sin indicar, por lo que se toma el instrumento más desfavorable: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }
@@ -1571,7 +1579,7 @@ page-ranking-continued = continuación
 page-ranking-alone = se distingue de todas las demás con las que se puede comparar
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalo del 95 %: { $range } W
-ranking-alt-one-day = { $power } W, intervalo de un solo día: { $range } W
+ranking-alt-one-day = { $power } W, intervalo sin días: { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Relleno: conforme.
 ranking-key-open = Hueco: solo indicativo.
@@ -1584,7 +1592,7 @@ ranking-left-out = Sin resultado: { $names }.
 # three words each.
 # As in English
 status-for = { $level }: { $reasons }
-status-one-day = un día
+status-one-day = días fuera del ±
 status-too-few-intervals = pocos intervalos
 status-too-few-days = pocos días
 status-r-squared-low = R² bajo
@@ -1694,7 +1702,7 @@ lines-caption = Potencia de cocción normalizada Ps en W frente a la temperatura
 lines-caption-one-day = Potencia de cocción normalizada Ps en W frente a la temperatura del agua por encima del aire en K. En negro: la campaña nombrada sobre el panel, sus intervalos usados, su recta en las diferencias observadas con una banda de dispersión, días e instrumentos (del 95 %; de un solo día, sin los días y no del 95 %), y su resultado a 50 K. Gris: las demás. Los errores que comparten las campañas están en cada banda, pero se anulan en una diferencia.
 # Read out to those who do not see the panel.
 lines-alt = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo del 95 %: { $range } W
-lines-alt-one-day = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de un solo día: { $range } W
+lines-alt-one-day = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo sin días: { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Se muestran las primeras { $shown } de { $campaigns }; todas están en el archivo de datos.
 section-heating = Tiempos de calentamiento
@@ -1801,7 +1809,7 @@ difference-method = dispersión y días
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
-difference-with-interval-one-day = { $difference } (un día: { $interval })
+difference-with-interval-one-day = { $difference } (no 95 %: { $interval })
 # Whether the difference is real.
 difference-apart = por sus propios días
 difference-paired = emparejadas por día, { $days ->
@@ -1829,7 +1837,7 @@ page-comparison-apart = si no compartieran nada
 pair-budget-scatter = dispersión y días
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
-pair-budget-expanded-one-day = expandida, de un día y no del 95 %, k = { $factor }
+pair-budget-expanded-one-day = expandida, sin días y no del 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -2075,7 +2083,7 @@ wind-sign-8 = se rompen ramitas
 plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } calentados desde { $start } con cielo despejado y aire a { $air }, como en sus ensayos; con su intervalo. Un agua muy por debajo de eso indica bruma, viento, mala orientación o una tapa suelta.
 # As in English
 plan-spread = 95 %
-plan-spread-one-day = un solo día: no es el 95 %
+plan-spread-one-day = no es el 95 %
 # The models behind the numbers.
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
@@ -2122,7 +2130,7 @@ report-kind-without-water = Informe de ensayos de una cocina solar, sin resultad
 headline-label-none = Aún sin valor
 headline-no-water = Sin resultado según ASAE S580.1: ninguna serie de esta campaña calienta agua.
 headline-spread = Intervalo del 95 %: días, lecturas, instrumentos.
-headline-spread-one-day = Intervalo de un solo día: lecturas, instrumentos; no del 95 %.
+headline-spread-one-day = Intervalo sin días: lecturas, instrumentos; no del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } por encima del aire, que estaba a { $ambient }.
 fact-reached = Alcanzó
 fact-good-for = Sirve para
@@ -2138,12 +2146,12 @@ page-summary-figure = cifra
 page-summary-value = valor ± semiamplitud
 page-summary-good-for = sirve para
 page-summary-not-with = no comparar con
-summary-one-day = (un día)
+summary-one-day = (no 95 %)
 summary-indicative = (indicativo)
 summary-note = Cada ± es del 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-# The same where figures of one day are among them; the next message follows it.
-summary-note-some = Cada ± es del 95 %, salvo donde dice «un día»: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-summary-note-one-day = Donde dice «un día», el ± no incluye la variación entre días, así que no es del 95 %.
+# The same where figures without days are among them; the next message follows it.
+summary-note-some = Cada ± es del 95 %, salvo donde dice «no 95 %»: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
+summary-note-one-day = Donde dice «no 95 %», el ± no incluye la variación entre días, así que no es del 95 %.
 summary-note-indicative = Donde dice «indicativo», no se cumplieron las condiciones del procedimiento, o la irradiancia es estimada.
 figure-ps50 = potencia de cocción normalizada
 figure-ps50-good-for = comparar cocinas ensayadas según la misma norma
@@ -2205,7 +2213,7 @@ procedure-value = { $value } { $unit }
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± no se da)
 procedure-spread = ± del 95 %: días, lecturas, instrumentos
-procedure-spread-one-day = ± de un día: lecturas, instrumentos
+procedure-spread-one-day = ± sin días, no del 95 %: lecturas, instrumentos
 page-procedure-quantity = magnitud
 procedure-boiling = El tiempo hasta hervir es para { $load } de agua de { $ambient } a { $boiling }, su punto de ebullición aquí, con { $irradiance } W/m² constantes: las medias del ensayo. Está calculado, no cronometrado.
 # { $limit }, °C.
@@ -2608,7 +2616,7 @@ beside-not-compared = no se comparan: { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
 # As in English
 beside-marked = { $verdict } ({ $marks })
-beside-one-day = un día
+beside-one-day = no 95 %
 beside-indicative = indicativo
 beside-vessels-not-stated = recipientes sin indicar
 figure-unlike-vessels = otros recipientes
@@ -2649,7 +2657,7 @@ beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 
 dry-sun-down = en el estancamiento el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
 dry-colder-than-air = el recipiente marca { $below } por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
-dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera (práctica habitual): ¿está el termómetro en °F?
+dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera (práctica habitual, sin fuente publicada): ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series

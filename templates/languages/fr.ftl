@@ -151,18 +151,19 @@ missing-intervals-and-days = { missing-intervals } et { missing-days }
 headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
-headline-unit-one-day = W (un jour)
+headline-unit-one-day = W (pas à 95 %)
 headline-what-it-is = Puissance pendant l’essai, ramenée à 700 W/m² comme ASAE { $procedure } la définit, quand l’eau est à { $difference } au-dessus de l’air
 page-no-rating = sans résultat
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimée { $way }
 headline-horizontal = irradiance mesurée à l’horizontale, non face au soleil
 headline-plane-not-stated = plan du capteur d’irradiance non indiqué
-headline-one-day = essai en un seul jour, ou aucun jour ne peut être laissé de côté dans l’ajustement : la variation d’un jour à l’autre n’est pas dans le ±
+headline-one-day = essai en un seul jour : la variation d’un jour à l’autre n’est pas dans le ±
+headline-days-not-in-spread = aucun jour ne peut être laissé de côté dans l’ajustement : la variation d’un jour à l’autre n’est pas dans le ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
 headline-interval = intervalle à 95 % : { $low } à { $high } W
-headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
+headline-interval-one-day = intervalle sans la variation d’un jour à l’autre, non à 95 % : { $low } à { $high } W
 fact-delivers = Il fournit
 fact-took-up = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
 fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
@@ -172,7 +173,7 @@ fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² 
 fact-good = Performance
 fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m². Publié pour d’autres cuiseurs, par d’autres méthodes, donc en ordre de grandeur : { $range } W/m² (voir { summary-title }).
 fact-kitchen = En cuisine
-fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
+fact-heats = { $amount } d’eau { $journey } en { $time } environ ({ $range }), sous { $irradiance } W/m²
 fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
 fact-does-not-heat = l’eau ne passe pas { $journey } sous { $irradiance } W/m²
 fact-dry = Récipient vide
@@ -216,6 +217,8 @@ figure-title-not-valid = Puissance de cuisson normalisée telle que la donnent l
 figure-used = { counted-used }
 figure-aside = écartés : { $count }
 figure-aside-most = le plus souvent : { $reason } ({ $count })
+# Where another reason is as frequent.
+figure-aside-among = entre autres : { $reason } ({ $count })
 figure-band-dark = foncé : dispersion et jours
 figure-band-light = clair : avec les instruments (95 %)
 # Where no other day tells how days differ.
@@ -243,7 +246,8 @@ brief-wind = Vent moyen et vent soutenu
 brief-ambient = Température ambiante moyenne
 brief-water-above = Eau au-dessus de l’ambiante, au début et à la fin
 brief-water-below = Eau en dessous de l’ébullition, au début et à la fin
-brief-water-fixed = Température de l’eau, au début et à la fin
+brief-water-lowest = Température la plus basse de l’eau
+brief-water-highest = Température la plus haute de l’eau
 brief-solar-time = Heure solaire
 page-before-you-cook = Avant de cuisiner.
 headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ce résultat ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
@@ -272,6 +276,7 @@ finding-no-rating-remedy-irradiance = mesurer l’irradiance ; sans elle, la p
 finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme demande seulement une remarque ; ce rapport ne déclare pas la conformité
 finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
+finding-r-squared-low-remedy-resolution = un thermomètre de l’eau plus fin : sa résolution fait la plus grande part de la dispersion
 # D’une droite à laquelle ses points s’ajustent bien.
 finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non à cause de la dispersion ; juger le chiffre par son ± ; une plage plus large de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, bien qu’une eau plus chaude perde plus de chaleur
@@ -511,7 +516,7 @@ page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’irradiance G et l’écart de température Td. La puissance peut donc être calculée à toute irradiance. Le résultat de la norme met les pertes à l’échelle de l’irradiance ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± pour 95 % : dispersion, jours, instruments
-balance-spread-one-day = ± d’un seul jour : dispersion, instruments
+balance-spread-one-day = ± sans les jours, pas à 95 % : dispersion, instruments
 balance-gain = gain solaire, g
 # As in English
 balance-gain-text = { $value } m²
@@ -542,7 +547,7 @@ balance-counts-vessels = Ici, le gain, la perte et la puissance comprennent la c
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
 balance-caption = La bande est celle du bilan d’incertitude ; là où Monte-Carlo va plus loin, le tableau donne la borne la plus large.
-balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où Monte-Carlo va plus loin, le tableau donne la borne la plus large.
+balance-caption-one-day = La bande ne contient pas la variation d’un jour à l’autre et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où Monte-Carlo va plus loin, le tableau donne la borne la plus large.
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
@@ -553,7 +558,7 @@ balance-axis-power = puissance sur irradiance, P/G, m²
 balance-key-used = ajustés ({ $count })
 balance-key-others = autres ({ $count })
 balance-key-line = g − u·Td/G, bande à 95 % avec instruments
-balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instruments
+balance-key-line-one-day = g − u·Td/G, bande sans les jours, avec instruments
 balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’irradiance n’a pas été mesurée.
 balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés fiables ; trouvés : { $intervals }.
 balance-none-alike = Le gain et la perte ne peuvent pas être séparés : l’écart de température et l’irradiance ont gardé presque le même rapport dans tous les intervalles.
@@ -826,7 +831,7 @@ budget-combined = composée
 budget-root = racine de la somme des carrés
 # The rating with its expanded uncertainty.
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = { $power } W ± { $half_width } W (un jour)
+rating-of-one-day = { $power } W ± { $half_width } W (pas à 95 %)
 budget-scatter = dispersion autour de la droite
 budget-scatter-text = { $deviation } W par intervalle, { $intervals ->
         [one] { $intervals } intervalle
@@ -887,6 +892,7 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 # As in English
 budget-result = Ps(50) = { $rating }
+budget-result-not-valid = Non valide (page un) : le bilan ci-dessous est celui des seuls relevés, qui se contredisent.
 budget-rule = Intervalle : racine de la somme des (k·u)². Là où un contrôle de Monte-Carlo (JCGM 101:2008) diffère de plus que sa tolérance, chaque borne est la plus éloignée des deux, et le ± est le plus long côté. JCGM 100:2008, G.4, prend un seul k pour toutes les lignes ; avec peu de jours, c’était trop étroit dans les simulations.
 budget-note-columns = k : t de Student pour la dispersion et les jours, 1,96 pour les instruments. Part : (k·u)² de la ligne sur la somme de toutes les lignes ; négative là où une erreur compense une partie d’une autre. Type A : par la statistique des intervalles ; B : autrement.
 budget-note-common = Les erreurs des instruments sont communes à tous les intervalles. Celles de l’irradiance, de la masse, de la chaleur massique et du temps changent l’échelle de toute la droite et n’apparaissent jamais dans sa dispersion ; une erreur de température constante s’annule dans la montée et ne fait que décaler Td, une erreur d’échelle fait les deux.
@@ -904,8 +910,8 @@ budget-note-resolution-beyond = La résolution du thermomètre donnerait à elle
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
-drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
-drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
+drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : 95 % d’entre eux de { $lower } à { $upper } W, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
+drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : 95 % d’entre eux de { $lower } à { $upper } W. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
 drawn-because-divided = Cause principale : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
 drawn-because-curved = Cause principale : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
 drawn-because-limits = Cause principale : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
@@ -956,11 +962,13 @@ outlook-too-far-one-day = L’objectif de ± { $target } W demanderait plus d’
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré), car il n’y a que { $days ->
+limits-most-few-days = La plus grande part du ± vient de ce qu’il n’y a que { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-}.
+} ({ $percent } % de son carré).
 limits-most-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré).
+limits-most-within-days = La plus grande part du ± est la dispersion au sein des jours et entre eux ({ $percent } % de son carré).
+limits-resolution = La plus grande part de la dispersion entre intervalles vient de la résolution du thermomètre de l’eau.
 limits-most-scatter = La plus grande part du ± est la dispersion des intervalles ({ $percent } % de son carré).
 limits-most-resolution = La plus grande part du ± est la dispersion ({ $percent } % de son carré), due surtout à la résolution du thermomètre de l’eau.
 limits-most-irradiance = La plus grande part du ± est l’incertitude de l’irradiance ({ $percent } % de son carré).
@@ -1080,7 +1088,7 @@ cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendan
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
-cooking-amount-up-to = jusqu’à { $highest }, peut-être rien
+cooking-amount-up-to = de rien à { $highest }
 cooking-amount-none = rien
 cooking-amount-probably-none = probablement rien
 cooking-heat-ends = Sous { $irradiance } W/m², le chauffage cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
@@ -1094,7 +1102,7 @@ cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalle
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
 cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
 cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
-cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
+cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle ne contient pas la variation d’un jour à l’autre et n’est pas à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
 cooking-no-months = Pas d’estimation mensuelle : l’irradiance a été mesurée dans le plan horizontal, et le modèle de ciel clair vaut pour le plan face au soleil.
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
@@ -1233,7 +1241,7 @@ danger-expected-never = on ne s’attend pas à ce que la charge de l’essai ar
 danger-expected = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
 danger-expected-open = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, et peut-être jamais)
 # What the line says, within the sentences above.
-notice-above-film = à température ambiante, l’eau absorbe, d’après la droite, { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
+notice-above-film = à température ambiante, l’eau absorbe, d’après la droite, { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
@@ -1598,7 +1606,7 @@ page-ranking-continued = suite
 page-ranking-alone = distinguée de toutes les autres auxquelles elle est comparable
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalle à 95 % { $range } W
-ranking-alt-one-day = { $power } W, intervalle d’un seul jour { $range } W
+ranking-alt-one-day = { $power } W, intervalle sans les jours { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Plein : conforme.
 ranking-key-open = Vide : indicatif seulement.
@@ -1610,7 +1618,7 @@ ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
 status-for = { $level } : { $reasons }
-status-one-day = un seul jour
+status-one-day = jours hors du ±
 status-too-few-intervals = trop peu d’intervalles
 status-too-few-days = trop peu de jours
 status-r-squared-low = R² faible
@@ -1721,7 +1729,7 @@ lines-caption = Puissance de cuisson normalisée Ps en W selon la température d
 lines-caption-one-day = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande (dispersion, jours et instruments, à 95 % ; d’un seul jour, sans les jours et non à 95 %), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
 # Read out to those who do not see the panel.
 lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
-lines-alt-one-day = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle d’un seul jour { $range } W
+lines-alt-one-day = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle sans les jours { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
 section-heating = Durées de chauffage
@@ -1824,7 +1832,7 @@ difference-p = p
 difference-method = dispersion et jours
 # A difference with its 95 % interval, in watts.
 difference-with-interval = { $difference } (95 % : { $interval })
-difference-with-interval-one-day = { $difference } (un jour : { $interval })
+difference-with-interval-one-day = { $difference } (pas à 95 % : { $interval })
 # Whether the difference is real.
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
@@ -1852,7 +1860,7 @@ page-comparison-apart = si rien n’était commun
 pair-budget-scatter = dispersion et jours
 pair-budget-combined = composée
 pair-budget-expanded = élargie, 95 %, k = { $factor }
-pair-budget-expanded-one-day = élargie, d’un jour et non à 95 %, k = { $factor }
+pair-budget-expanded-one-day = élargie, sans les jours et non à 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -2104,7 +2112,7 @@ wind-sign-8 = des brindilles se cassent
 plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W ({ $spread }) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec son intervalle. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
 # As in English
 plan-spread = 95 %
-plan-spread-one-day = un seul jour : pas 95 %
+plan-spread-one-day = pas à 95 %
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
@@ -2151,7 +2159,7 @@ report-kind-without-water = Rapport d’essai de cuiseur solaire : sans résult
 headline-label-none = Pas encore de chiffre
 headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
 headline-spread = Intervalle à 95 % : jours, relevés, instruments.
-headline-spread-one-day = Intervalle d’un seul jour : relevés, instruments ; pas à 95 %.
+headline-spread-one-day = Intervalle sans les jours : relevés, instruments ; pas à 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } au-dessus de l’air à { $ambient }.
 fact-reached = Il a atteint
 fact-good-for = Sert à
@@ -2167,12 +2175,12 @@ page-summary-figure = chiffre
 page-summary-value = valeur ± demi-largeur
 page-summary-good-for = sert à
 page-summary-not-with = à ne pas comparer à
-summary-one-day = (un jour)
+summary-one-day = (pas à 95 %)
 summary-indicative = (indicatif)
 summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-# The same where figures of one day are among them; the next message follows it.
-summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « un jour » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-summary-note-one-day = Là où il est écrit « un jour », la variation d’un jour à l’autre n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
+# The same where figures without days are among them; the next message follows it.
+summary-note-some = Chaque ± vaut pour 95 %, sauf là où il est écrit « pas à 95 % » : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
+summary-note-one-day = Là où il est écrit « pas à 95 % », la variation d’un jour à l’autre n’est pas dans le ±, qui ne vaut donc pas pour 95 %.
 summary-note-indicative = Là où il est écrit « indicatif », les conditions de la méthode n’étaient pas remplies, ou l’irradiance est estimée.
 figure-ps50 = puissance de cuisson normalisée
 figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme
@@ -2234,7 +2242,7 @@ procedure-value = { $value } { $unit }
 procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
 procedure-spread = ± pour 95 % : jours, relevés, instruments
-procedure-spread-one-day = ± d’un seul jour : relevés, instruments
+procedure-spread-one-day = ± sans les jours, pas à 95 % : relevés, instruments
 page-procedure-quantity = grandeur
 procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous une irradiance constante de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
 # { $limit }, °C.
@@ -2639,7 +2647,7 @@ beside-not-compared = non comparés : { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
 # As in English
 beside-marked = { $verdict } ({ $marks })
-beside-one-day = un jour
+beside-one-day = pas à 95 %
 beside-indicative = indicatif
 beside-vessels-not-stated = récipients non indiqués
 figure-unlike-vessels = autres récipients
@@ -2680,7 +2688,7 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
 dry-sun-down-remedy = corriger time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
 dry-colder-than-air = le récipient indique { $below } de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
-dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
+dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante, sans source publiée) : le thermomètre est-il en °F ?
 dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = mettre à l’ombre toute l’ouverture et la marmite pendant qu’elle refroidit, et noter le vent dans les deux

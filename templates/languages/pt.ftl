@@ -143,18 +143,19 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = W (um dia)
+headline-unit-one-day = W (não 95 %)
 headline-what-it-is = Potência no ensaio, escalada para 700 W/m² como define a ASAE { $procedure }, com a água { $difference } acima do ar
 page-no-rating = sem resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
 headline-horizontal = irradiância medida na horizontal, não de frente para o sol
 headline-plane-not-stated = plano do sensor de irradiância sem indicação
-headline-one-day = ensaiado em um só dia, ou nenhum dia pode ser omitido do ajuste: a variação entre dias não está no ±
+headline-one-day = ensaiado em um só dia: a variação entre dias não está no ±
+headline-days-not-in-spread = nenhum dia pode ser omitido do ajuste: a variação entre dias não está no ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 headline-interval = intervalo de 95 %: { $low } a { $high } W
-headline-interval-one-day = intervalo de um só dia, não de 95 %: { $low } a { $high } W
+headline-interval-one-day = intervalo sem a variação entre dias, não de 95 %: { $low } a { $high } W
 fact-delivers = Fornece
 fact-took-up = { $power } ± { $half_width } W à água { $difference } acima do ar, com os { $irradiance } W/m² do ensaio
 fact-took-up-estimated = { $power } ± { $half_width } W à água { $difference } acima do ar, com irradiância estimada em { $irradiance } W/m²
@@ -164,7 +165,7 @@ fact-scaled-loses = perda de { $power } ± { $half_width } W com 700 W/m² pelo 
 fact-good = Desempenho
 fact-per-area = { $power } ± { $half_width } W por m² de área de captação, { $percent } % de 700 W/m². Publicado sobre outros fogões, por outros métodos, só como ordem de grandeza: { $range } W/m² (veja “{ summary-title }”).
 fact-kitchen = Na cozinha
-fact-heats = { $amount } de água { $journey } em cerca de { $time }, com { $irradiance } W/m²
+fact-heats = { $amount } de água { $journey } em cerca de { $time } ({ $range }), com { $irradiance } W/m²
 fact-may-not-heat = a água talvez não aqueça { $journey } com { $irradiance } W/m²
 fact-does-not-heat = a água não aquece { $journey } com { $irradiance } W/m²
 fact-dry = Recipiente vazio
@@ -208,6 +209,8 @@ figure-title-not-valid = Potência de cozimento padronizada segundo as leituras;
 figure-used = { counted-used }
 figure-aside = descartados: { $count }
 figure-aside-most = principal motivo: { $reason } ({ $count })
+# Where another reason is as frequent.
+figure-aside-among = entre eles: { $reason } ({ $count })
 figure-band-dark = escuro: dispersão e dias
 figure-band-light = claro: com os instrumentos (95 %)
 # Where no other day tells how days differ.
@@ -233,7 +236,8 @@ brief-wind = Vento médio e vento mantido
 brief-ambient = Temperatura ambiente média
 brief-water-above = Água acima do ambiente, início e fim
 brief-water-below = Água abaixo da ebulição, início e fim
-brief-water-fixed = Temperatura da água, início e fim
+brief-water-lowest = Temperatura mais baixa da água
+brief-water-highest = Temperatura mais alta da água
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cozinhar.
 headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e este resultado nada diz sobre a segurança dos alimentos. Leia os avisos de segurança na seção { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
@@ -262,6 +266,7 @@ finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência 
 finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a norma pede apenas uma nota; este relatório não declara a conformidade
 finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da campanha de { $least }
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
+finding-r-squared-low-remedy-resolution = um termômetro da água mais fino: a sua resolução é a maior parte da dispersão
 # De uma reta a que os seus pontos se ajustam bem.
 finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não por causa da dispersão; julgue o número pelo seu ±; uma faixa mais larga de temperatura da água eleva R²
 finding-line-not-falling = a potência não diminui quando a água aquece, embora água mais quente perca mais calor
@@ -495,7 +500,7 @@ page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim se pode calcular a potência com qualquer irradiância. O resultado padronizado escala as perdas com o sol; este balanço não.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± de 95 %: dispersão, dias, instrumentos
-balance-spread-one-day = ± de um dia: dispersão, instrumentos
+balance-spread-one-day = ± sem os dias, não de 95 %: dispersão, instrumentos
 balance-gain = ganho do sol, g
 balance-gain-text = { $value } m²
 balance-loss = perda para o ar, u
@@ -521,7 +526,7 @@ balance-counts-vessels = Aqui o ganho, a perda e a potência incluem a capacidad
 balance-scaling-adds = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² tira { $power } W de Ps(50).
 balance-caption = A banda é a do balanço de incerteza; onde Monte Carlo vai mais longe, a tabela dá o extremo mais afastado.
-balance-caption-one-day = A banda é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde Monte Carlo vai mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = A banda não inclui a variação entre dias, portanto não é de 95 %; é a do balanço de incerteza e, onde Monte Carlo vai mais longe, a tabela dá o extremo mais afastado.
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
@@ -532,7 +537,7 @@ balance-axis-power = potência sobre irradiância, P/G, m²
 balance-key-used = no ajuste ({ $count })
 balance-key-others = outros ({ $count })
 balance-key-line = g − u·Td/G, banda de 95 % com instrumentos
-balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
+balance-key-line-one-day = g − u·Td/G, banda sem os dias, com instrumentos
 balance-none-irradiance = Não se pode ajustar ganho e perda: a irradiância não foi medida.
 balance-none-few = Não se pode ajustar ganho e perda: são necessários pelo menos três intervalos com leituras confiáveis; encontrados: { $intervals }.
 balance-none-alike = Não se pode separar ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
@@ -794,7 +799,7 @@ budget-root = raiz da soma dos quadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = { $power } W ± { $half_width } W (um dia)
+rating-of-one-day = { $power } W ± { $half_width } W (não 95 %)
 budget-scatter = dispersão em torno da reta
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
@@ -856,6 +861,7 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 # As in English
 budget-result = Ps(50) = { $rating }
+budget-result-not-valid = Não válido (página um): o balanço abaixo é o das leituras, que se contradizem.
 budget-rule = Intervalo: a raiz da soma dos (k·u)². Onde uma verificação por Monte Carlo (JCGM 101:2008) difere em mais que a sua tolerância, cada extremo é o mais afastado, e o ± é o lado mais longo. O JCGM 100:2008, G.4, usa um só k para todas as linhas; com poucos dias, isso deu intervalos estreitos demais em simulações.
 budget-note-columns = k: t de Student para dispersão e dias, 1,96 para instrumentos. Parcela: (k·u)² da linha sobre a soma de todas; negativa onde um erro compensa parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo.
 budget-note-common = Os erros dos instrumentos são comuns a todos os intervalos. Os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na sua dispersão; um erro constante de temperatura anula-se na subida e só desloca Td, um erro de escala faz as duas coisas.
@@ -873,8 +879,8 @@ budget-note-resolution-beyond = A resolução do termômetro daria por si só um
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que em algumas simulações cai a zero ou menos. O intervalo, então, é pouco mais que um palpite.
-drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
-drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
+drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: 95 % delas de { $lower } a { $upper } W, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
+drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: 95 % delas de { $lower } a { $upper } W. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
 drawn-because-divided = Causa principal: a potência é dividida por uma irradiância cuja incerteza-padrão é de { $percent } %, por isso um erro para um lado muda o resultado mais que o mesmo erro para o outro.
 drawn-because-curved = Causa principal: erros que não são da irradiância não agem de forma proporcional.
 drawn-because-limits = Causa principal: os erros dos quais só se conhecem os limites não têm caudas, e o balanço supõe que as têm.
@@ -925,11 +931,13 @@ outlook-too-far-one-day = O objetivo de ± { $target } W exigiria mais intervalo
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = A maior parte do ± é a dispersão entre dias ({ $percent } % do seu quadrado), porque há apenas { $days ->
+limits-most-few-days = A maior parte do ± se deve a haver apenas { $days ->
     [one] { $days } dia
    *[other] { $days } dias
-}.
+} ({ $percent } % do seu quadrado).
 limits-most-days = A maior parte do ± é a dispersão entre dias ({ $percent } % do seu quadrado).
+limits-most-within-days = A maior parte do ± é a dispersão dentro dos dias e entre eles ({ $percent } % do seu quadrado).
+limits-resolution = A maior parte da dispersão entre intervalos se deve à resolução do termômetro da água.
 limits-most-scatter = A maior parte do ± é a dispersão dos intervalos ({ $percent } % do seu quadrado).
 limits-most-resolution = A maior parte do ± é a dispersão ({ $percent } % do seu quadrado), devida sobretudo à resolução do termômetro da água.
 limits-most-irradiance = A maior parte do ± é a incerteza da irradiância ({ $percent } % do seu quadrado).
@@ -1049,7 +1057,7 @@ cooking-foods-about = A partir de { $start } com { $irradiance } W/m², dentro d
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = até { $highest }, talvez nada
+cooking-amount-up-to = de nada a { $highest }
 cooking-amount-none = nada
 cooking-amount-probably-none = provavelmente nada
 cooking-heat-ends = Com { $irradiance } W/m², o aquecimento termina quando a água chega a { $end } ({ $range }), onde a potência chega a zero; aqui a água ferve a { $boiling }.
@@ -1063,7 +1071,7 @@ cooking-air-mean = Ambiente a { $ambient }, a média dos intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
 cooking-assumed-load = Toda carga recebe a potência da carga ensaiada; cargas muito menores ou maiores recebem menos ou mais. O calor armazenado pela panela não é contado. Além das temperaturas dos intervalos usados, a reta é prolongada.
 cooking-assumed-edges = As faixas seguem a banda de 95 % da potência, com os instrumentos, e valem para a média de muitos aquecimentos, não para um só.
-cooking-assumed-edges-one-day = As faixas seguem a banda da potência, com os instrumentos; ela é de um só dia e não é de 95 %, por isso em outro dia os tempos podem ficar fora dela.
+cooking-assumed-edges-one-day = As faixas seguem a banda da potência, com os instrumentos; ela não inclui a variação entre dias e não é de 95 %, por isso em outro dia os tempos podem ficar fora dela.
 cooking-no-months = Sem estimativa mensal: a irradiância foi medida no plano horizontal, e o modelo de céu limpo é para o plano de frente para o sol.
 cooking-assumed-water = Água não é alimento: os alimentos aquecem mais devagar, e levantar a tampa custa muitos minutos.
 food-potatoes = batatas, em pedaços
@@ -1201,7 +1209,7 @@ danger-expected-never = não se espera que a carga ensaiada chegue a { $hot }
 danger-expected = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou que não chegue lá)
 # What the line says, within the sentences above.
-notice-above-film = à temperatura ambiente, a reta dá { $share } % da energia solar interceptada, mais do que uma película refletora devolve (86 %; prática comum); verifique a área de captação, a massa de água e a irradiância
+notice-above-film = à temperatura ambiente, a reta dá { $share } % da energia solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de captação, a massa de água e a irradiância
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }
@@ -1564,7 +1572,7 @@ page-ranking-continued = continuação
 page-ranking-alone = distingue-se de todas as outras com que pode ser comparada
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalo de 95 % { $range } W
-ranking-alt-one-day = { $power } W, intervalo de um só dia { $range } W
+ranking-alt-one-day = { $power } W, intervalo sem os dias { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Cheio: conforme.
 ranking-key-open = Vazado: apenas indicativo.
@@ -1577,7 +1585,7 @@ ranking-left-out = Sem resultado: { $names }.
 # three words each.
 # As in English
 status-for = { $level }: { $reasons }
-status-one-day = um só dia
+status-one-day = dias fora do ±
 status-too-few-intervals = intervalos de menos
 status-too-few-days = dias de menos
 status-r-squared-low = R² baixo
@@ -1687,7 +1695,7 @@ lines-caption = Potência de cozimento padronizada Ps, em W, em função da temp
 lines-caption-one-day = Potência de cozimento padronizada Ps, em W, em função da temperatura da água acima do ar, em K. Em preto: a campanha indicada acima do painel, os seus intervalos usados, a sua reta sobre as diferenças observadas com uma banda de dispersão, dias e instrumentos (de 95 %; de um só dia, sem os dias e não de 95 %), e o seu resultado a 50 K. Em cinza: as outras. Os erros que as campanhas têm em comum estão em cada banda, mas se anulam em uma diferença.
 # Read out to those who do not see the panel.
 lines-alt = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de 95 % { $range } W
-lines-alt-one-day = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de um só dia { $range } W
+lines-alt-one-day = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo sem os dias { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Mostram-se as primeiras { $shown } de { $campaigns } campanhas; todas estão no arquivo de dados.
 section-heating = Tempos de aquecimento
@@ -1794,7 +1802,7 @@ difference-method = dispersão e dias
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
-difference-with-interval-one-day = { $difference } (um dia: { $interval })
+difference-with-interval-one-day = { $difference } (não 95 %: { $interval })
 # Whether the difference is real.
 difference-apart = cada uma pelos seus dias
 difference-paired = dia a dia, { $days ->
@@ -1822,7 +1830,7 @@ page-comparison-apart = se nada fosse comum
 pair-budget-scatter = dispersão e dias
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
-pair-budget-expanded-one-day = expandida, de um dia e não de 95 %, k = { $factor }
+pair-budget-expanded-one-day = expandida, sem os dias e não de 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -2068,7 +2076,7 @@ wind-sign-8 = quebram-se galhinhos
 plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } aquecendo desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
 # As in English
 plan-spread = 95 %
-plan-spread-one-day = um só dia: não é 95 %
+plan-spread-one-day = não é 95 %
 # The models behind the numbers.
 plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
@@ -2115,7 +2123,7 @@ report-kind-without-water = Relatório de ensaios de um fogão solar, sem result
 headline-label-none = Ainda sem número
 headline-no-water = Sem resultado pela ASAE S580.1: nenhuma série desta campanha aquece água.
 headline-spread = Intervalo de 95 %: dias, leituras, instrumentos.
-headline-spread-one-day = Intervalo de um só dia: leituras, instrumentos; não de 95 %.
+headline-spread-one-day = Intervalo sem os dias: leituras, instrumentos; não de 95 %.
 headline-dry-plateau = Com { $irradiance } W/m², o recipiente seco chegou a { $vessel }: { $difference } acima do ar, que estava a { $ambient }.
 fact-reached = Alcançou
 fact-good-for = Serve para
@@ -2131,12 +2139,12 @@ page-summary-figure = número
 page-summary-value = valor ± meia largura
 page-summary-good-for = serve para
 page-summary-not-with = não comparar com
-summary-one-day = (um dia)
+summary-one-day = (não 95 %)
 summary-indicative = (indicativo)
 summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
-# The same where figures of one day are among them; the next message follows it.
-summary-note-some = Cada ± é para 95 %, salvo onde está “um dia”: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
-summary-note-one-day = Onde está “um dia”, a variação entre dias não está no ±, que por isso não é de 95 %.
+# The same where figures without days are among them; the next message follows it.
+summary-note-some = Cada ± é para 95 %, salvo onde está “não 95 %”: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
+summary-note-one-day = Onde está “não 95 %”, a variação entre dias não está no ±, que por isso não é de 95 %.
 summary-note-indicative = Onde está “indicativo”, as condições do procedimento não foram cumpridas, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
 figure-ps50-good-for = comparar fogões avaliados pela mesma norma
@@ -2198,7 +2206,7 @@ procedure-value = { $value } { $unit }
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± não é dado)
 procedure-spread = ± de 95 %: dias, leituras, instrumentos
-procedure-spread-one-day = ± de um dia: leituras, instrumentos
+procedure-spread-one-day = ± sem os dias, não de 95 %: leituras, instrumentos
 page-procedure-quantity = grandeza
 procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, com { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
 # { $limit }, °C.
@@ -2602,7 +2610,7 @@ beside-not-compared = não se comparam: { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
 # As in English
 beside-marked = { $verdict } ({ $marks })
-beside-one-day = um dia
+beside-one-day = não 95 %
 beside-indicative = indicativo
 beside-vessels-not-stated = recipientes não indicados
 figure-unlike-vessels = outros recipientes
@@ -2644,7 +2652,7 @@ beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, co
 dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
 dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
 dry-colder-than-air = o recipiente marca { $below } abaixo do ar mais fresco da série: um dos dois está em outra unidade que a indicada
-dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogões de fabricação caseira (prática comum): o termômetro está em °F?
+dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogões de fabricação caseira (prática comum, sem fonte publicada): o termômetro está em °F?
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
 dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento nas duas séries

@@ -139,18 +139,19 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = W (siku moja)
+headline-unit-one-day = W (si 95 %)
 headline-what-it-is = Nguvu ya jaribio, ikiwa imebadilishwa kwa uwiano hadi 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa { $difference } juu ya hewa
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
 headline-horizontal = mnururisho ulipimwa katika bapa la mlalo, si kwa kulielekea jua
 headline-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa
-headline-one-day = jaribio la siku moja, au hakuna siku inayoweza kuachwa nje: tofauti za siku kwa siku hazimo katika ±
+headline-one-day = jaribio la siku moja: tofauti za siku kwa siku hazimo katika ±
+headline-days-not-in-spread = hakuna siku inayoweza kuachwa nje: tofauti za siku kwa siku hazimo katika ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 headline-interval = masafa ya 95 %: { $low } hadi { $high } W
-headline-interval-one-day = masafa ya siku moja, si masafa ya 95 %: { $low } hadi { $high } W
+headline-interval-one-day = masafa bila siku, si masafa ya 95 %: { $low } hadi { $high } W
 fact-delivers = Hutoa
 fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
 fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
@@ -160,7 +161,7 @@ fact-scaled-loses = upotevu wa { $power } ± { $half_width } W katika 700 W/m² 
 fact-good = Ubora
 fact-per-area = { $power } ± { $half_width } W kwa kila m² ya eneo la kupokea mwanga, { $percent } % ya 700 W/m². Zilizochapishwa za majiko mengine, kwa mbinu nyingine, kwa makadirio tu: { $range } W/m² (tazama { summary-title }).
 fact-kitchen = Jikoni
-fact-heats = maji { $amount } { $journey } kwa takriban { $time }, katika { $irradiance } W/m²
+fact-heats = maji { $amount } { $journey } kwa takriban { $time } ({ $range }), katika { $irradiance } W/m²
 fact-may-not-heat = huenda maji yasiweze kupashwa { $journey } katika { $irradiance } W/m²
 fact-does-not-heat = maji hayawezi kupashwa { $journey } katika { $irradiance } W/m²
 fact-dry = Chombo kitupu
@@ -204,6 +205,8 @@ figure-title-not-valid = Nguvu sanifu ya kupikia kama vipimo vinavyoitoa; si hal
 figure-used = { counted-used }
 figure-aside = kando: { $count }
 figure-aside-most = mara nyingi: { $reason } ({ $count })
+# Where another reason is as frequent.
+figure-aside-among = miongoni mwao: { $reason } ({ $count })
 figure-band-dark = nyeusi zaidi: mtawanyiko na siku
 figure-band-light = hafifu: pamoja na vifaa (95 %)
 # Where no other day tells how days differ.
@@ -230,7 +233,8 @@ brief-wind = Wastani wa upepo, na upepo uliodumu
 brief-ambient = Wastani wa halijoto ya mazingira
 brief-water-above = Maji juu ya mazingira, ncha zote mbili
 brief-water-below = Maji chini ya kuchemka, ncha zote mbili
-brief-water-fixed = Halijoto ya maji, ncha zote mbili
+brief-water-lowest = Halijoto ya chini kabisa ya maji
+brief-water-highest = Halijoto ya juu kabisa ya maji
 brief-solar-time = Wakati wa jua
 page-before-you-cook = Kabla hujapika.
 headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
@@ -259,6 +263,7 @@ finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi ku
 finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kiwango kinataka maelezo tu; ripoti hii haisemi kwamba inakidhi
 finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha kampeni cha { $least }
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
+finding-r-squared-low-remedy-resolution = kipimajoto cha maji chenye upambanuzi mdogo zaidi: upambanuzi wake ndio sehemu kubwa ya mtawanyiko
 # Ya mstari ambao nukta zake zinaufuata vizuri.
 finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu ya mtawanyiko; pima namba kwa ± yake; masafa mapana zaidi ya halijoto ya maji huinua R²
 finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, ingawa maji yenye joto zaidi hupoteza joto zaidi
@@ -495,7 +500,7 @@ page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kwa uwiano wa jua; mizania hii haifanyi hivyo.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± kwa 95 %: mtawanyiko, siku, vifaa
-balance-spread-one-day = ± ya siku moja: mtawanyiko, vifaa
+balance-spread-one-day = ± bila siku, si 95 %: mtawanyiko, vifaa
 balance-gain = pato kutoka kwa jua, g
 # As in English
 balance-gain-text = { $value } m²
@@ -526,7 +531,7 @@ balance-counts-vessels = Hapa pato, upotevu na nguvu zinajumuisha uwezo wa vyomb
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
 balance-caption = Ukanda ni wa bajeti; pale ambapo Monte Carlo hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
-balance-caption-one-day = Ukanda ni wa siku moja, kwa hiyo si ukanda wa 95 %; ni wa bajeti, na pale ambapo Monte Carlo hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
+balance-caption-one-day = Ukanda hauna tofauti za siku kwa siku, kwa hiyo si ukanda wa 95 %; ni wa bajeti, na pale ambapo Monte Carlo hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
 # Behind a caption.
 balance-beyond = Vipindi vilivyo nje ya kingo: { $count }.
 # Read out to those who do not see the figure.
@@ -537,7 +542,7 @@ balance-axis-power = nguvu kwa mnururisho, P/G, m²
 balance-key-used = vilivyolinganishwa ({ $count })
 balance-key-others = vingine ({ $count })
 balance-key-line = g − u·Td/G, ukanda wa 95 % pamoja na vifaa
-balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
+balance-key-line-one-day = g − u·Td/G, ukanda bila siku, pamoja na vifaa
 balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
 balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo vizuri; vilivyopatikana: { $intervals }.
 balance-none-alike = Pato na upotevu haviwezi kutenganishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
@@ -807,7 +812,7 @@ budget-root = kipeuo cha pili cha jumla ya miraba
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = { $power } W ± { $half_width } W (siku moja)
+rating-of-one-day = { $power } W ± { $half_width } W (si 95 %)
 budget-scatter = mtawanyiko kuzunguka mstari
 budget-scatter-text = { $deviation } W kwa kipindi, { $intervals ->
         [one] kipindi { $intervals }
@@ -871,6 +876,7 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 # { $rating }: rating-with-uncertainty.
 # As in English
 budget-result = Ps(50) = { $rating }
+budget-result-not-valid = Si halali (ukurasa wa kwanza): bajeti iliyo hapa chini ni ya vipimo pekee, ambavyo vinapingana.
 budget-rule = Masafa: kipeuo cha pili cha jumla ya (k·u)². Pale ambapo uhakiki wa Monte Carlo (JCGM 101:2008) hutofautiana kwa zaidi ya ustahimilivu wake, kila ncha ni ile iliyo mbali zaidi, na ± ni upande ulio mrefu zaidi. JCGM 100:2008, G.4, huchukua k moja kwa vyanzo vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
 budget-note-columns = k: Student t kwa mtawanyiko na siku, 1.96 kwa vifaa. Mgawo: (k·u)² ya safumlalo gawanya kwa jumla ya safumlalo zote; huwa chini ya sifuri pale kosa moja linapofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine.
 budget-note-common = Makosa ya vifaa ni ya pamoja kwa vipindi vyote. Yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari mzima kwa uwiano na hayaonekani kamwe katika mtawanyiko wake; kosa thabiti la halijoto hujifuta katika upandaji na husogeza Td tu, kosa la skeli hufanya yote mawili.
@@ -888,8 +894,8 @@ budget-note-resolution-beyond = Upambanuzi wa kipimajoto pekee ungeleta mtawanyi
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Hapo masafa ni karibu na kubahatisha tu.
-drawn-holds = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %, ndani ya ustahimilivu wa { $tolerance } W. Masafa ni yale ya bajeti.
-drawn-apart = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %. Hizo hutofautiana kwa hadi { $apart } W na masafa ya bajeti ya { $from } hadi { $to } W, zaidi ya ustahimilivu wa { $tolerance } W.
+drawn-holds = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: 95 % yake kutoka { $lower } hadi { $upper } W, ndani ya ustahimilivu wa { $tolerance } W. Masafa ni yale ya bajeti.
+drawn-apart = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: 95 % yake kutoka { $lower } hadi { $upper } W. Hizo hutofautiana kwa hadi { $apart } W na masafa ya bajeti ya { $from } hadi { $to } W, zaidi ya ustahimilivu wa { $tolerance } W.
 # Why: one of these five follows drawn-apart.
 drawn-because-divided = Sababu kuu: nguvu hugawanywa kwa mnururisho ambao utovu sanifu wake wa uhakika ni { $percent } %, kwa hiyo kosa la upande mmoja husogeza tathmini zaidi ya kosa lilelile la upande mwingine.
 drawn-because-curved = Sababu kuu: makosa yasiyo ya mnururisho hayatendi kwa uwiano mnyoofu.
@@ -942,11 +948,13 @@ outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi ku
 ## Page one, and regression and uncertainty: what limits the number most
 
 # { $percent }: of the square of the ±.
-limits-most-few-days = Sehemu kubwa zaidi ya ± ni mtawanyiko wa siku kwa siku ({ $percent } % ya mraba wake), kwa sababu kuna { $days ->
+limits-most-few-days = Sehemu kubwa zaidi ya ± inatokana na kuwa na { $days ->
     [one] siku { $days } tu
    *[other] siku { $days } tu
-}.
+} ({ $percent } % ya mraba wake).
 limits-most-days = Sehemu kubwa zaidi ya ± ni mtawanyiko wa siku kwa siku ({ $percent } % ya mraba wake).
+limits-most-within-days = Sehemu kubwa zaidi ya ± ni mtawanyiko ndani ya siku na kati yake ({ $percent } % ya mraba wake).
+limits-resolution = Sehemu kubwa ya mtawanyiko kati ya vipindi hutokana na upambanuzi wa kipimajoto cha maji.
 limits-most-scatter = Sehemu kubwa zaidi ya ± ni mtawanyiko wa vipindi ({ $percent } % ya mraba wake).
 limits-most-resolution = Sehemu kubwa zaidi ya ± ni mtawanyiko ({ $percent } % ya mraba wake), na sehemu kubwa ya huo hutokana na upambanuzi wa kipimajoto cha maji.
 limits-most-irradiance = Sehemu kubwa zaidi ya ± ni utovu wa uhakika wa mnururisho ({ $percent } % ya mraba wake).
@@ -1076,7 +1084,7 @@ cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², ndani ya dir
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
-cooking-amount-up-to = hadi { $highest }, pengine hakuna
+cooking-amount-up-to = kuanzia hakuna hadi { $highest }
 cooking-amount-none = hakuna
 cooking-amount-probably-none = pengine hakuna
 cooking-heat-ends = Kwa { $irradiance } W/m² upashaji huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
@@ -1090,7 +1098,7 @@ cooking-air-mean = Hewa ya mazingira { $ambient }, wastani wa vipindi vilivyotum
 cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
 cooking-assumed-load = Kila mzigo hupokea nguvu ya mzigo uliojaribiwa; mizigo midogo sana hupokea pungufu na mikubwa sana hupokea zaidi. Joto ambalo sufuria huhifadhi halihesabiwi. Nje ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
 cooking-assumed-edges = Masafa hufuata ukanda wa 95 % wa nguvu, vifaa vikiwamo, na ni ya wastani wa upashaji mwingi, si ya upashaji mmoja.
-cooking-assumed-edges-one-day = Masafa hufuata ukanda wa nguvu, vifaa vikiwamo; ni wa siku moja na si ukanda wa 95 %, kwa hiyo siku nyingine muda unaweza kuwa nje yake.
+cooking-assumed-edges-one-day = Masafa hufuata ukanda wa nguvu, vifaa vikiwamo; tofauti za siku kwa siku hazimo na si ukanda wa 95 %, kwa hiyo siku nyingine muda unaweza kuwa nje yake.
 cooking-no-months = Hakuna makadirio ya miezi: mnururisho ulipimwa katika bapa la mlalo, na modeli ya anga safi ni ya bapa linalolielekea jua.
 cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
@@ -1233,7 +1241,7 @@ danger-expected-never = mzigo uliojaribiwa hautarajiwi kufika { $hot }
 danger-expected = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
 danger-expected-open = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
 # What the line says, within the sentences above.
-notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
+notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, bila chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
 notice-instrument-taken = { $quantity } kwa { $class }
@@ -1602,7 +1610,7 @@ page-ranking-continued = inaendelea
 page-ranking-alone = tofauti na zote zinazoweza kulinganishwa nayo
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, masafa ya 95 % { $range } W
-ranking-alt-one-day = { $power } W, masafa ya siku moja { $range } W
+ranking-alt-one-day = { $power } W, masafa bila siku { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Iliyojazwa: inakidhi.
 ranking-key-open = Wazi: elekezi tu.
@@ -1615,7 +1623,7 @@ ranking-left-out = Hakuna tathmini: { $names }.
 # three words each.
 # As in English
 status-for = { $level }: { $reasons }
-status-one-day = siku moja
+status-one-day = siku hazimo katika ±
 status-too-few-intervals = vipindi vichache mno
 status-too-few-days = siku chache mno
 status-r-squared-low = R² ndogo
@@ -1725,7 +1733,7 @@ lines-caption = Nguvu sanifu ya kupikia Ps kwa W dhidi ya halijoto ya maji juu y
 lines-caption-one-day = Nguvu sanifu ya kupikia Ps kwa W dhidi ya halijoto ya maji juu ya hewa kwa K. Kwa nyeusi: kampeni iliyotajwa juu ya paneli, vipindi vyake vilivyotumika, mstari wake katika tofauti zilizoonekana pamoja na ukanda wa mtawanyiko, siku na vifaa (wa 95 %; wa siku moja, bila siku na si wa 95 %), na tathmini yake kwa 50 K. Kijivu: nyingine. Makosa ambayo kampeni huyashiriki yamo katika kila ukanda lakini hufutana katika tofauti.
 # Read out to those who do not see the panel.
 lines-alt = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa ya 95 % { $range } W
-lines-alt-one-day = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa ya siku moja { $range } W
+lines-alt-one-day = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa bila siku { $range } W
 # { $shown }: those with most power.
 comparison-first-only = { $shown } za kwanza kati ya { $campaigns } zimeonyeshwa; zote zimo katika faili ya data.
 section-heating = Muda wa kupasha
@@ -1832,7 +1840,7 @@ difference-method = mtawanyiko na siku
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
-difference-with-interval-one-day = { $difference } (siku moja: { $interval })
+difference-with-interval-one-day = { $difference } (si 95 %: { $interval })
 # Whether the difference is real.
 difference-apart = kila moja kwa siku zake
 difference-paired = zimeoanishwa kwa siku, { $days ->
@@ -1859,7 +1867,7 @@ page-comparison-apart = kama hakuna kinachoshirikiwa
 pair-budget-scatter = mtawanyiko na siku
 pair-budget-combined = uliojumuishwa
 pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
-pair-budget-expanded-one-day = uliopanuliwa, wa siku moja na si wa 95 %, k = { $factor }
+pair-budget-expanded-one-day = uliopanuliwa, bila siku na si wa 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -2105,7 +2113,7 @@ wind-sign-8 = vijiti hukatika mitini
 plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } zikipashwa kuanzia { $start } chini ya anga safi, katika hewa ya { $air } kama katika majaribio yake; pamoja na masafa yake. Maji yaliyo chini sana ya hapo huashiria ukungu, upepo, uelekeo usio sahihi au kifuniko kilicholegea.
 # As in English
 plan-spread = 95 %
-plan-spread-one-day = siku moja tu: si 95 %
+plan-spread-one-day = si 95 %
 # The models behind the numbers.
 plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation }, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation }, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
@@ -2152,7 +2160,7 @@ report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
 headline-no-water = Hakuna tathmini kwa mujibu wa ASAE S580.1: hakuna duru ya kampeni hii inayopasha maji.
 headline-spread = Masafa ya 95 %: siku, vipimo, vifaa.
-headline-spread-one-day = Masafa ya siku moja: vipimo, vifaa; si ya 95 %.
+headline-spread-one-day = Masafa bila siku: vipimo, vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } juu ya hewa ya { $ambient }.
 fact-reached = Kilifika
 fact-good-for = Hufaa kwa
@@ -2168,12 +2176,12 @@ page-summary-figure = namba
 page-summary-value = thamani ± nusu ya upana
 page-summary-good-for = hufaa kwa
 page-summary-not-with = usilinganishe na
-summary-one-day = (siku moja)
+summary-one-day = (si 95 %)
 summary-indicative = (elekezi)
 summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
-# The same where figures of one day are among them; the next message follows it.
-summary-note-some = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “siku moja”: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
-summary-note-one-day = Palipoandikwa “siku moja”, tofauti za siku kwa siku hazimo katika ±, kwa hiyo si ya 95 %.
+# The same where figures without days are among them; the next message follows it.
+summary-note-some = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “si 95 %”: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
+summary-note-one-day = Palipoandikwa “si 95 %”, tofauti za siku kwa siku hazimo katika ±, kwa hiyo si ya 95 %.
 summary-note-indicative = Palipoandikwa “elekezi”, masharti ya utaratibu hayakutimizwa, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
 figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kiwango kilekile
@@ -2235,7 +2243,7 @@ procedure-value = { $value } { $unit }
 procedure-value-between = { $value } ({ $lower } hadi { $upper })
 procedure-value-alone = { $value } (± haikutolewa)
 procedure-spread = ± kwa 95 %: siku, vipimo, vifaa
-procedure-spread-one-day = ± ya siku moja: vipimo, vifaa
+procedure-spread-one-day = ± bila siku, si 95 %: vipimo, vifaa
 page-procedure-quantity = kipimo
 procedure-boiling = Muda wa kuchemka ni wa maji { $load } kutoka { $ambient } hadi { $boiling }, kiwango chake cha kuchemka hapa, katika jua lisilobadilika la { $irradiance } W/m²: wastani wa jaribio. Umekokotolewa, haukupimwa kwa saa.
 # { $limit }, °C.
@@ -2640,7 +2648,7 @@ beside-not-compared = hazikulinganishwa: { $why }
 # { $verdict }: one of those above; { $marks }: one or several of the next three.
 # As in English
 beside-marked = { $verdict } ({ $marks })
-beside-one-day = siku moja
+beside-one-day = si 95 %
 beside-indicative = elekezi
 beside-vessels-not-stated = vyombo havikutajwa
 figure-unlike-vessels = vyombo vingine
@@ -2681,7 +2689,7 @@ beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa
 dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho, kwa hiyo saa, ukanda wa saa au mahali si sahihi
 dry-sun-down-remedy = sahihisha time_zone, latitude na longitude chini ya [site], au saa za rekodi
 dry-colder-than-air = chombo kinaonyesha { $below } chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kizio tofauti na kilichotajwa
-dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida): je, kipimajoto ni cha °F?
+dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida, bila chanzo kilichochapishwa): je, kipimajoto ni cha °F?
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = tia kivuli uwazi wote wa jiko na sufuria inapopoa, na andika upepo katika zote mbili

@@ -7,7 +7,7 @@ use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
 use super::limits::RATING_DIFFERENCE_K;
 use super::own_limits::own_limit_findings;
-use super::rated::{Rated, Rating};
+use super::rated::Rated;
 use super::reason::Reason;
 use super::screen::Screening;
 use super::shortfall::Shortfall;
@@ -21,7 +21,6 @@ use crate::procedure::limit::{SLACK, percent};
 use crate::procedure::run::Run;
 use crate::procedure::sources::{common_errors, irradiance_fraction};
 use crate::procedure::tested::Tested;
-use crate::stats::line::Line;
 use crate::units::told_below;
 
 /// Scatter of a line, as a fraction of its rating, under which a low R² is that of a flat line
@@ -108,7 +107,7 @@ enum Lacks {
 }
 
 fn line_findings(limits: &Limits, rated: Option<&Rated>, lacks: Lacks) -> Vec<S580Finding> {
-    let Some(Rated { line, rating, .. }) = rated else {
+    let Some(rated @ Rated { line, rating, .. }) = rated else {
         return vec![S580Finding::of(
             Level::NoRating,
             FindingCode::NoRating,
@@ -128,7 +127,7 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, lacks: Lacks) -> Vec<S5
         )];
     };
     let mut findings = Vec::new();
-    findings.extend(r_squared_finding(limits, line, rating));
+    findings.extend(r_squared_finding(limits, rated));
     if line.slope >= 0.0 {
         findings.push(S580Finding::indicative(
             FindingCode::LineNotFalling,
@@ -171,7 +170,12 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, lacks: Lacks) -> Vec<S5
 /// Lowest R² of the practice, below which a well fitted line is a flat one.
 const PRACTICE_R_SQUARED: f64 = 0.75;
 
-fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S580Finding> {
+fn r_squared_finding(limits: &Limits, rated: &Rated) -> Option<S580Finding> {
+    let Rated {
+        line,
+        rating,
+        uncertainty,
+    } = rated;
     let least = limits.r_squared();
     if line.r_squared.is_some_and(|found| least.allows(found)) {
         return None;
@@ -198,6 +202,8 @@ fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S5
             .with("least", short(least.value)),
         if is_flat {
             message!("finding-r-squared-low-remedy-flat")
+        } else if uncertainty.step_is_most_of_intervals() {
+            message!("finding-r-squared-low-remedy-resolution")
         } else {
             message!("finding-r-squared-low-remedy")
         },

@@ -118,7 +118,7 @@ pub fn own_limit_findings(
         let text = message!(
             "finding-own-limit",
             what = own.what(),
-            value = own.amount(),
+            value = own.bound(),
             practice = spoken_practice(own, practice)
         );
         match (
@@ -168,12 +168,12 @@ pub fn own_limit_findings(
 
 fn spoken_practice(own: &S580Limit, practice: &S580Limit) -> Phrase {
     if own.key == practice.key {
-        practice.amount()
+        practice.bound()
     } else {
         message!(
             "finding-practice-limit",
             what = practice.what(),
-            value = practice.amount()
+            value = practice.bound()
         )
         .into()
     }

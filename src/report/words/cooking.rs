@@ -280,7 +280,8 @@ fn food_row(heating: &FoodHeating, cooking: &Cooking, words: &Words) -> FoodRow 
     }
 }
 
-fn spoken_range(time: TimeRange) -> Message {
+/// From the shortest time that the 95 % range allows to the longest.
+pub(super) fn spoken_range(time: TimeRange) -> Message {
     let shortest = duration(time.shortest_s);
     match time.longest_s {
         Some(longest_s) => message!(

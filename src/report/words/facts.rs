@@ -1,6 +1,6 @@
 //! What page one says in plain words: a few facts, each with its name.
 
-use super::cooking::spoken_journey;
+use super::cooking::{spoken_journey, spoken_range};
 use crate::campaign::model::Plane;
 use crate::language::{
     Message, UnitSystem, Words, celsius, clauses, duration, fixed, joined, kelvins, kilograms,
@@ -39,7 +39,10 @@ pub fn caveats(assessment: &Assessment) -> Vec<Message> {
     }
     let uncertainty = assessment.s580.uncertainty();
     if uncertainty.is_some_and(|uncertainty| uncertainty.is_of_one_day()) {
-        caveats.push(message!("headline-one-day"));
+        caveats.push(match assessment.s580.dates.len() {
+            0 | 1 => message!("headline-one-day"),
+            _ => message!("headline-days-not-in-spread"),
+        });
     }
     let rating = assessment.s580.rating();
     if rating.is_some_and(|rating| rating.is_extrapolated) {
@@ -152,7 +155,7 @@ fn how_sure(assessment: &Assessment, sections: &Sections, words: &Words) -> Opti
     let uncertainty = assessment.s580.uncertainty()?;
     let scatter = 100.0 * uncertainty.budget.statistical_share();
     let budget_in = sections.number(Section::Regression);
-    let mut parts: Vec<Message> = what_limits(uncertainty).into_iter().collect();
+    let mut parts = what_limits(uncertainty);
     parts.push(
         match uncertainty.assumed().len() {
             0 => message!("fact-parts"),
@@ -181,6 +184,7 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
             message!("fact-heats")
                 .with("amount", amount)
                 .with("time", duration(time.best_s))
+                .with("range", spoken_range(time))
         }
         None if may_get_there => message!("fact-may-not-heat"),
         None => message!("fact-does-not-heat"),

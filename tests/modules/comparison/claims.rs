@@ -232,7 +232,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
     let ranking = report.ranking.unwrap();
     assert_eq!(ranking.axis_name, "Ps(50), W, with its interval");
     assert!(
-        ranking.key.contains("except where “one day” stands"),
+        ranking.key.contains("except where “days not in ±” stands"),
         "{}",
         ranking.key
     );
@@ -242,7 +242,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
         rows.map(|row| row.alt.as_str()).collect()
     });
     assert_eq!((of_one.len(), of_others.len()), (1, 2));
-    assert!(of_one[0].contains("interval of one day") && !of_one[0].contains("95 %"));
+    assert!(of_one[0].contains("interval without days") && !of_one[0].contains("95 %"));
     assert!(of_others.iter().all(|alt| alt.contains("95 % interval")));
     let lines = report.lines.unwrap();
     assert!(
@@ -250,7 +250,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
             .caption
             .contains("of one day, without days and not 95 %")
     );
-    let of_one_day = |alt: &&str| alt.contains("interval of one day");
+    let of_one_day = |alt: &&str| alt.contains("interval without days");
     let alts = lines.panels.iter().map(|panel| panel.alt.as_str());
     assert_eq!(alts.filter(of_one_day).count(), 1);
     let heating = report.heating.unwrap().note;
@@ -265,7 +265,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
     assert_eq!(cells.filter(|cell| cell.mark == "†").count(), 2);
     let beside = report.beside.unwrap().notes.join(" ");
     assert!(
-        beside.contains("unless “one day” stands beside it"),
+        beside.contains("unless “not 95\u{a0}%” stands beside it"),
         "{beside}"
     );
     // Of several days each, all are.
@@ -273,7 +273,7 @@ fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
     let report = self::report(&found);
     let ranking = report.ranking.unwrap();
     assert_eq!(ranking.axis_name, "Ps(50), W, with its 95 % interval");
-    assert!(!ranking.key.contains("one day"), "{}", ranking.key);
+    assert!(!ranking.key.contains("days not in ±"), "{}", ranking.key);
     assert!(report.lines.unwrap().caption.contains("with a 95 % band"));
 }
 
@@ -285,12 +285,15 @@ fn the_difference_of_a_single_day_is_not_called_one_of_95_percent() {
     assert!(lead.ends_with("so not a 95 % interval"), "{lead}");
     let part = report.difference.unwrap();
     assert!(
-        part.rows[0].text.contains("(one day: "),
+        part.rows[0].text.contains("(not 95\u{a0}%: "),
         "{}",
         part.rows[0].text
     );
     let expanded = &part.budget.rows.last().unwrap()[0];
-    assert!(expanded.contains("one day, not 95 %"), "{expanded}");
+    assert!(
+        expanded.contains("without days, not 95\u{a0}%"),
+        "{expanded}"
+    );
     let found = of(
         [
             first_day("open-dish"),

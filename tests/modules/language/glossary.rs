@@ -173,7 +173,13 @@ const OF_LICENSED: &[&str] = &[
     "watch-caution",
 ];
 /// A document without a section on provenance says itself what rests on what.
-const BESIDE_REPORTS: &[&str] = &["unchecked-common", "plan-", "watch-"];
+const BESIDE_REPORTS: &[&str] = &[
+    "unchecked-common",
+    "plan-",
+    "watch-",
+    "notice-above-film",
+    "dry-very-hot",
+];
 /// The verdict, and the one paragraph of provenance.
 const SAID_ONCE: &[&str] = &["headline-conforms-rests-on", "unchecked-memory"];
 

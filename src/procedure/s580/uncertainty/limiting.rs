@@ -1,5 +1,8 @@
 //! What limits the single figure most: one answer, for every page that names it.
 
+use simmerline_math::squared;
+
+use super::days::SHOWN_P;
 use super::evaluate::RatingUncertainty;
 use crate::procedure::sources::Source;
 use crate::procedure::uncertainty::budget::{Contribution, Origin};
@@ -12,8 +15,10 @@ pub enum Limiting {
     FewDays {
         days: usize,
     },
-    /// The scatter between days.
+    /// The scatter between days, which differ by more than the intervals within them.
     Days,
+    /// The scatter within days and between them, which are not shown to differ.
+    WithinDays,
     /// The scatter of the intervals of what counts as one day.
     Scatter,
     /// The step in which the water thermometer is read, which is most of that scatter.
@@ -115,7 +120,8 @@ impl RatingUncertainty {
         match self.counts_days() {
             true if !has_most_variance => Limiting::FewDays { days },
             _ if self.step_is_most() => Limiting::Step,
-            true => Limiting::Days,
+            true if self.days_differ() => Limiting::Days,
+            true => Limiting::WithinDays,
             false => Limiting::Scatter,
         }
     }
@@ -137,5 +143,17 @@ impl RatingUncertainty {
     pub fn step_is_most(&self) -> bool {
         let reading = &self.of_line.reading;
         self.readings_are_most() && reading.resolution_w.unwrap_or(0.0) > reading.clock_w
+    }
+
+    /// Whether days are shown to differ by more than the intervals within them explain.
+    fn days_differ(&self) -> bool {
+        let test = self.of_line.days.test.as_ref();
+        test.is_some_and(|test| test.p < SHOWN_P)
+    }
+
+    /// Whether the step of the water thermometer is most of the scatter of single intervals.
+    pub fn step_is_most_of_intervals(&self) -> bool {
+        let step_w = self.of_line.reading.resolution_w.unwrap_or(0.0);
+        squared(step_w) > squared(self.of_line.line.residual_sd) / 2.0
     }
 }

@@ -187,8 +187,11 @@ fn aside_label(assessment: &Assessment, seen: &[&Interval], words: &Words) -> Op
         .filter(|interval| !interval.is_on_line())
         .collect();
     let count = assessment.s580.set_aside().count();
-    let most = count_reasons(assessment.s580.intervals.iter()).into_iter();
-    let most = most.map(|(reason, count)| (count, reason)).next();
+    let reasons = count_reasons(assessment.s580.intervals.iter());
+    let most = reasons.first().map(|&(reason, count)| (count, reason));
+    let is_tied = reasons
+        .get(1)
+        .is_some_and(|(_, count)| most.is_some_and(|one| one.0 == *count));
     let of_most = |interval: &&&Interval| {
         most.is_some_and(|(_, reason)| interval.reasons().contains(&reason))
     };
@@ -200,11 +203,11 @@ fn aside_label(assessment: &Assessment, seen: &[&Interval], words: &Words) -> Op
     let others = points.into_iter().step_by(apart).collect();
     let mut lines = vec![words.say(message!("figure-aside", count = count))];
     lines.extend(most.map(|(count, reason)| {
-        words.say(message!(
-            "figure-aside-most",
-            reason = reason.describe(),
-            count = count
-        ))
+        let reason = reason.describe();
+        words.say(match is_tied {
+            true => message!("figure-aside-among", reason = reason, count = count),
+            false => message!("figure-aside-most", reason = reason, count = count),
+        })
     }));
     Some(Label {
         lines,

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::language::{
-    Message, Phrase, Words, clock, duration, fixed, joined, range, short, spread_clock,
+    Message, Phrase, Words, duration, fixed, joined, range, short, spread_clock,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -107,7 +107,8 @@ fn brief_row(
     let is_observed = observed.is_some();
     BriefRow {
         what: words.say(match limits.as_slice() {
-            [fixed] if fixed.unit == "°C" => message!("brief-water-fixed"),
+            [fixed] if fixed.key == LimitKey::WaterMin => message!("brief-water-lowest"),
+            [fixed] if fixed.key == LimitKey::WaterMax => message!("brief-water-highest"),
             _ => Message::new(name),
         }),
         observed: words
@@ -272,16 +273,11 @@ fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> C
 
 /// A limit in words: `≥ 450 W/m²`.
 pub fn spoken_limit(limit: &S580Limit) -> Phrase {
-    let amount = match limit.unit {
-        "h" => clock(limit.value),
-        _ => limit.amount(),
-    };
     match limit.allowed {
-        Allowed::AtLeast => joined(["≥".into(), amount], " "),
-        Allowed::AtMost => joined(["≤".into(), amount], " "),
+        Allowed::AtLeast | Allowed::AtMost => limit.bound(),
         Allowed::Within(share) => message!(
             "conditions-about",
-            load = amount,
+            load = limit.amount(),
             tolerance = percent(share)
         )
         .into(),

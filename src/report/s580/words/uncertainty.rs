@@ -39,15 +39,17 @@ pub fn uncertainty_part(
     words: &Words,
 ) -> UncertaintyPart {
     let say = |said: Phrase| words.say(said);
+    let is_believed = !assessment.s580.is_not_valid();
     let means = what_limits(uncertainty)
         .into_iter()
-        .chain(outlook(uncertainty));
+        .chain(outlook(uncertainty))
+        .filter(|_| is_believed);
     let notes = notes(uncertainty).into_iter().chain(sources(uncertainty));
     UncertaintyPart {
-        result: words.say(message!(
-            "budget-result",
-            rating = with_uncertainty(uncertainty)
-        )),
+        result: words.say(match is_believed {
+            true => message!("budget-result", rating = with_uncertainty(uncertainty)),
+            false => message!("budget-result-not-valid"),
+        }),
         means: words.say(joined(means, " ")),
         budget: budget_rows(uncertainty, words),
         rule: rule(uncertainty).into_iter().map(say).collect(),
@@ -72,13 +74,22 @@ pub fn with_uncertainty(uncertainty: &RatingUncertainty) -> Message {
         .with("half_width", fixed(half_width_w, decimals))
 }
 
-/// What limits the number most, with its share of the square of ±; `None` where nothing is
-/// uncertain. Page one and the budget say it by this.
-pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
-    let most = uncertainty.most_limiting()?;
+/// What limits the number most, with its share of the square of ±, and what makes most of the
+/// scatter; nothing where nothing is uncertain. Page one and the budget say it by this.
+pub fn what_limits(uncertainty: &RatingUncertainty) -> Vec<Message> {
+    let Some(most) = uncertainty.most_limiting() else {
+        return Vec::new();
+    };
+    let is_scatter = matches!(
+        most.what,
+        Limiting::FewDays { .. } | Limiting::Days | Limiting::WithinDays | Limiting::Scatter
+    );
+    let step = (is_scatter && uncertainty.step_is_most_of_intervals())
+        .then(|| message!("limits-resolution"));
     let said = match most.what {
         Limiting::FewDays { days } => message!("limits-most-few-days", days = days),
         Limiting::Days => message!("limits-most-days"),
+        Limiting::WithinDays => message!("limits-most-within-days"),
         Limiting::Scatter => message!("limits-most-scatter"),
         Limiting::Step => message!("limits-most-resolution"),
         Limiting::Irradiance => message!("limits-most-irradiance"),
@@ -88,7 +99,8 @@ pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
         Limiting::WaterMass => message!("limits-most-mass"),
         Limiting::Other => message!("limits-most-other"),
     };
-    Some(said.with("percent", fixed(most.share * 100.0, 0)))
+    let said = said.with("percent", fixed(most.share * 100.0, 0));
+    [said].into_iter().chain(step).collect()
 }
 
 /// The rule behind the ±, and what the draws say.

@@ -227,11 +227,11 @@ fn no_figure_of_one_day_is_called_one_for_95_percent() {
             assert!(assessment.s580.is_not_valid(), "{name}");
             continue;
         };
-        let is_of_one_day = |row: &SummaryRow| row.value.contains("one day");
+        let is_of_one_day = |row: &SummaryRow| row.value.contains("not 95\u{a0}%");
         let has_one_day = summary.rows.iter().any(is_of_one_day);
         let said = summary
             .note
-            .contains("95 %, unless \"one day\" stands beside it:");
+            .contains("unless \"not 95\u{a0}%\" stands beside it:");
         assert_eq!(said, has_one_day, "{name}: {}", summary.note);
         of_one_day += usize::from(has_one_day);
     }
