@@ -233,6 +233,8 @@ brief-wind = Mean wind, and long gusts
 brief-ambient = Mean ambient temperature
 brief-water-above = Water above ambient, both ends
 brief-water-below = Water below boiling, both ends
+# { $what }: one of the next or of those above, of irradiance.
+brief-estimated = { $what }, estimated
 brief-water-lowest = Lowest water temperature
 brief-water-highest = Highest water temperature
 brief-solar-time = Solar time

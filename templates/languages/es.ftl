@@ -234,6 +234,8 @@ brief-wind = Viento medio y viento sostenido
 brief-ambient = Temperatura ambiente media
 brief-water-above = Agua sobre el ambiente, ambos extremos
 brief-water-below = Agua bajo la ebullición, ambos extremos
+# { $what }: one of the next or of those above, of irradiance.
+brief-estimated = { $what }, estimada
 brief-water-lowest = Temperatura más baja del agua
 brief-water-highest = Temperatura más alta del agua
 brief-solar-time = Hora solar

@@ -246,6 +246,8 @@ brief-wind = Vent moyen et vent soutenu
 brief-ambient = Température ambiante moyenne
 brief-water-above = Eau au-dessus de l’ambiante, au début et à la fin
 brief-water-below = Eau en dessous de l’ébullition, au début et à la fin
+# { $what }: one of the next or of those above, of irradiance.
+brief-estimated = { $what }, estimée
 brief-water-lowest = Température la plus basse de l’eau
 brief-water-highest = Température la plus haute de l’eau
 brief-solar-time = Heure solaire

@@ -236,6 +236,8 @@ brief-wind = Vento médio e vento mantido
 brief-ambient = Temperatura ambiente média
 brief-water-above = Água acima do ambiente, início e fim
 brief-water-below = Água abaixo da ebulição, início e fim
+# { $what }: one of the next or of those above, of irradiance.
+brief-estimated = { $what }, estimada
 brief-water-lowest = Temperatura mais baixa da água
 brief-water-highest = Temperatura mais alta da água
 brief-solar-time = Hora solar

@@ -233,6 +233,8 @@ brief-wind = Wastani wa upepo, na upepo uliodumu
 brief-ambient = Wastani wa halijoto ya mazingira
 brief-water-above = Maji juu ya mazingira, ncha zote mbili
 brief-water-below = Maji chini ya kuchemka, ncha zote mbili
+# { $what }: one of the next or of those above, of irradiance.
+brief-estimated = { $what }, ya kukadiria
 brief-water-lowest = Halijoto ya chini kabisa ya maji
 brief-water-highest = Halijoto ya juu kabisa ya maji
 brief-solar-time = Wakati wa jua

@@ -105,12 +105,18 @@ fn brief_row(
         .first()
         .and_then(|limit| spoken_spread(values, limit.unit));
     let is_observed = observed.is_some();
+    let what = match limits.as_slice() {
+        [fixed] if fixed.key == LimitKey::WaterMin => message!("brief-water-lowest"),
+        [fixed] if fixed.key == LimitKey::WaterMax => message!("brief-water-highest"),
+        _ => Message::new(name),
+    };
+    let is_of_sun = limits.iter().any(|limit| limit.unit == "W/m²");
+    let what = match is_of_sun && assessment.tested.estimates_irradiance() {
+        true => message!("brief-estimated", what = what),
+        false => what,
+    };
     BriefRow {
-        what: words.say(match limits.as_slice() {
-            [fixed] if fixed.key == LimitKey::WaterMin => message!("brief-water-lowest"),
-            [fixed] if fixed.key == LimitKey::WaterMax => message!("brief-water-highest"),
-            _ => Message::new(name),
-        }),
+        what: words.say(what),
         observed: words
             .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.used().count()))),
         set_aside: count_or_dash(set_aside, is_observed),
