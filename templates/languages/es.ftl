@@ -1501,6 +1501,7 @@ verdict-lead-common = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y
 verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y 50 K según los balances térmicos, con su intervalo; no se ensayaron en varios días cada una, así que no es del 95 %
 # { $pairs }: at least two.
 verdict-in-all = Pares en los que se demuestra una diferencia: { $shown } de { $pairs }.
+verdict-in-all-compared = Pares en los que se demuestra una diferencia: { $shown } de { $compared } que se pueden comparar ({ $pairs } en total).
 verdict-untold-pairs = { $pairs ->
         [one] Un par no se puede
        *[other] { $pairs } pares no se pueden
@@ -1540,8 +1541,9 @@ ranking-from-baseline = respecto a la referencia, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % para los { $pairs } pares en conjunto, Holm
+   *[other] 95 % para los { $pairs } pares comparables en conjunto, Holm
 }
+pairs-note-alone = Un intervalo es solo de su par; lo que se demuestra vale para todos los pares en conjunto: una diferencia cuyo intervalo no incluye el cero puede quedar sin demostrar.
 ranking-note-brackets = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren.
 ranking-note-brackets-dash = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren, salvo que una tenga un guion.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1885,9 +1887,9 @@ comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo l
        *[other] { $pairs } pares
     }.
 comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); el valor p corregido tiene en cuenta { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } por el método de Holm. Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
+        [one] { $pairs } par que se puede comparar
+       *[other] { $pairs } pares que se pueden comparar
+    } por el método de Holm. Ambos son de la diferencia que decide: la de los resultados, o la de las potencias a 700 W/m². Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
 comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): de las campañas que se pueden comparar entre sí, directamente o a través de otras, dos tienen uno en común exactamente si no se distinguen, no se pueden comparar o no se ensayaron en varios días cada una.
 comparison-note-causes = Las causas se deducen de las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
 comparison-note-needed = Días que faltan: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.

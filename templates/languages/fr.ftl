@@ -1528,6 +1528,7 @@ verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m²
 verdict-lead-common-one-day = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle ; pas d’essais sur plusieurs jours chacun, il n’est donc pas à 95 %
 # { $pairs }: at least two.
 verdict-in-all = Paires dont la différence est démontrée : { $shown } sur { $pairs }.
+verdict-in-all-compared = Paires dont la différence est démontrée : { $shown } sur { $compared } comparables ({ $pairs } en tout).
 verdict-untold-pairs = { $pairs ->
         [one] Une paire n’est pas comparable
        *[other] { $pairs } paires ne sont pas comparables
@@ -1566,8 +1567,9 @@ ranking-from-baseline = par rapport à la référence, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % pour l’ensemble des { $pairs } paires, Holm
+   *[other] 95 % pour l’ensemble des { $pairs } paires comparables, Holm
 }
+pairs-note-alone = Un intervalle est celui de sa paire seule, « démontrée » vaut pour toutes les paires ensemble : une différence dont l’intervalle exclut zéro peut ne pas être démontrée.
 ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent.
 ranking-note-brackets-dash = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent, sauf si l’une a un tiret.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1911,9 +1913,9 @@ comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes
        *[other] { $pairs } paires
     }.
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
-        [one] { $pairs } paire
-       *[other] { $pairs } paires
-    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
+        [one] { $pairs } paire comparable
+       *[other] { $pairs } paires comparables
+    } par la méthode de Holm. Les deux sont ceux de la différence qui décide : celle des résultats, ou celle des puissances à 700 W/m². Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
 comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466) : parmi les campagnes comparables entre elles, directement ou par l’intermédiaire d’autres, deux ont un groupe en commun exactement quand elles ne se distinguent pas, ne sont pas comparables ou n’ont pas chacune des essais sur plusieurs jours.
 comparison-note-causes = Les causes découlent des différences de g et de u, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
 comparison-note-needed = Jours encore nécessaires : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été observés.

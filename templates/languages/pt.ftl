@@ -1493,6 +1493,7 @@ verdict-lead-common = { $minuend } menos { $subtrahend }, potência a 700 W/m² 
 verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potência a 700 W/m² e 50 K pelos balanços térmicos, com o seu intervalo; não foram ensaiadas em vários dias cada uma, por isso não é de 95 %
 # { $pairs }: at least two.
 verdict-in-all = Pares em que uma diferença está demonstrada: { $shown } de { $pairs }.
+verdict-in-all-compared = Pares em que uma diferença está demonstrada: { $shown } de { $compared } que podem ser comparados ({ $pairs } ao todo).
 verdict-untold-pairs = { $pairs ->
         [one] Um par não pode ser comparado
        *[other] { $pairs } pares não podem ser comparados
@@ -1532,8 +1533,9 @@ ranking-from-baseline = da referência, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % para todos os { $pairs } pares juntos, Holm
+   *[other] 95 % para todos os { $pairs } pares comparáveis juntos, Holm
 }
+pairs-note-alone = Um intervalo é só do seu par; o que se demonstra vale para todos os pares juntos: uma diferença cujo intervalo não inclui zero pode não estar demonstrada.
 ranking-note-brackets = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem.
 ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem, a menos que uma tenha um traço.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1878,9 +1880,9 @@ comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesm
        *[other] { $pairs } pares
     }.
 comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido leva em conta { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e as duas foram ensaiadas em vários dias.
+        [one] { $pairs } par que pode ser comparado
+       *[other] { $pairs } pares que podem ser comparados
+    } pelo método de Holm. Os dois são da diferença que decide: a dos resultados, ou a das potências a 700 W/m². Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e as duas foram ensaiadas em vários dias.
 comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): das campanhas que podem ser comparadas entre si, diretamente ou por meio de outras, duas têm um em comum exatamente quando não se distinguem, não podem ser comparadas ou não foram ensaiadas em vários dias cada uma.
 comparison-note-causes = As causas decorrem das diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
 comparison-note-needed = Dias ainda necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.

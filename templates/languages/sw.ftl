@@ -1531,6 +1531,7 @@ verdict-lead-common = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na
 verdict-lead-common-one-day = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na 50 K kwa mizania za joto, pamoja na masafa yake; hazikujaribiwa kwa siku kadhaa kila moja, kwa hiyo si masafa ya 95 %
 # { $pairs }: at least two.
 verdict-in-all = Jozi ambazo tofauti imeonyeshwa: { $shown } kati ya { $pairs }.
+verdict-in-all-compared = Jozi ambazo tofauti imeonyeshwa: { $shown } kati ya { $compared } zinazoweza kulinganishwa ({ $pairs } kwa jumla).
 verdict-untold-pairs = { $pairs ->
         [one] Jozi moja haiwezi
        *[other] Jozi { $pairs } haziwezi
@@ -1570,8 +1571,9 @@ ranking-from-baseline = tofauti na msingi, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % kwa jozi zote { $pairs } kwa pamoja, Holm
+   *[other] 95 % kwa jozi zote { $pairs } zinazoweza kulinganishwa kwa pamoja, Holm
 }
+pairs-note-alone = Masafa ni ya jozi yake pekee, “imeonyeshwa” ni kwa jozi zote kwa pamoja: tofauti ambayo masafa yake hayana sifuri inaweza kuwa haikuonyeshwa.
 ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana.
 ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1915,9 +1917,9 @@ comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezil
        *[other] jozi { $pairs }
     }.
 comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Cochran & Cox); p iliyosahihishwa huzingatia { $pairs ->
-        [one] jozi { $pairs }
-       *[other] jozi { $pairs }
-    } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
+        [one] jozi { $pairs } inayoweza kulinganishwa
+       *[other] jozi { $pairs } zinazoweza kulinganishwa
+    } kwa mbinu ya Holm. Zote mbili ni za tofauti inayoamua: ya tathmini, au ya nguvu kwa 700 W/m². Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
 comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): kati ya kampeni zinazoweza kulinganishwa, moja kwa moja au kupitia nyingine, mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa, haziwezi kulinganishwa, au hazikujaribiwa kwa siku kadhaa kila moja.
 comparison-note-causes = Sababu hutokana na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
 comparison-note-needed = Siku zinazohitajika zaidi: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
