@@ -1629,12 +1629,12 @@ verdict-not-shown-less = No difference between { $second } and { $first } could 
 needed-other-days = Test both again on other days.
 # Before one of those that begin with needed-, which is of these two.
 needed-of = Between “{ $first }” and “{ $second }”:
-needed-none = A difference of { $sought } W would most likely have been seen.
+needed-none = A difference of { $sought } W (a tenth of the larger power) would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
        *[other] { $days } more days
-    } like those tested, of each, would most likely show a difference of { $sought } W.
-needed-no-number = More days alone would hardly show a difference of { $sought } W: days, or instruments without a common id, differ too much.
+    } like those tested, of each, would most likely show a difference of { $sought } W (a tenth of the larger power).
+needed-no-number = More days alone would hardly show a difference of { $sought } W (a tenth of the larger power): days, or instruments without a common id, differ too much.
 
 ## Comparison: what a difference comes from
 #

@@ -1644,12 +1644,12 @@ verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre «{ $first }» y «{ $second }»:
-needed-none = Una diferencia de { $sought } W muy probablemente se habría visto.
+needed-none = Una diferencia de { $sought } W (la décima parte de la potencia mayor) muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
-    } como los ensayados, de cada una, muy probablemente se demostraría una diferencia de { $sought } W.
-needed-no-number = Más días por sí solos difícilmente demostrarían una diferencia de { $sought } W: los días, o los instrumentos que no son los mismos según su id, difieren demasiado.
+    } como los ensayados, de cada una, muy probablemente se demostraría una diferencia de { $sought } W (la décima parte de la potencia mayor).
+needed-no-number = Más días por sí solos difícilmente demostrarían una diferencia de { $sought } W (la décima parte de la potencia mayor): los días, o los instrumentos que no son los mismos según su id, difieren demasiado.
 
 ## Comparison: what a difference comes from
 #

@@ -1670,12 +1670,12 @@ verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’
 needed-other-days = Refaites les deux essais d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre « { $first } » et « { $second } » :
-needed-none = Une différence de { $sought } W aurait très probablement été vue.
+needed-none = Une différence de { $sought } W (un dixième de la plus grande puissance) aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
-    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W.
-needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W : les jours, ou les instruments sans id commun, diffèrent trop.
+    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W (un dixième de la plus grande puissance).
+needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W (un dixième de la plus grande puissance) : les jours, ou les instruments sans id commun, diffèrent trop.
 
 ## Comparison: what a difference comes from
 #

@@ -1637,12 +1637,12 @@ verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e
 needed-other-days = Ensaie as duas de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre “{ $first }” e “{ $second }”:
-needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
+needed-none = Uma diferença de { $sought } W (um décimo da maior potência) teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
        *[other] mais { $days } dias
-    } como os ensaiados, de cada uma, muito provavelmente se veria uma diferença de { $sought } W.
-needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
+    } como os ensaiados, de cada uma, muito provavelmente se veria uma diferença de { $sought } W (um décimo da maior potência).
+needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W (um décimo da maior potência): os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
 
 ## Comparison: what a difference comes from
 #

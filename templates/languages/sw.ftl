@@ -1675,12 +1675,12 @@ verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyow
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Kati ya “{ $first }” na “{ $second }”:
-needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
+needed-none = Tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa) kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
        *[other] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, zingetosha
-    } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
-needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa visivyo na id moja, hutofautiana mno.
+    } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa).
+needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa) ila kwa shida: siku, au vifaa visivyo na id moja, hutofautiana mno.
 
 ## Comparison: what a difference comes from
 #

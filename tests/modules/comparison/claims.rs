@@ -588,6 +588,36 @@ fn the_number_in_the_table_is_the_one_that_p_and_real_are_of() {
 }
 
 #[test]
+fn the_difference_that_days_would_show_says_of_what_it_is_a_part() {
+    for language in LANGUAGES {
+        let words = Words::new(language, UnitSystem::Si);
+        let tenth = match language.code {
+            "en" => "a tenth of the larger power",
+            "es" => "la décima parte de la potencia mayor",
+            "fr" => "un dixième de la plus grande puissance",
+            "pt" => "um décimo da maior potência",
+            "sw" => "sehemu moja ya kumi ya nguvu iliyo kubwa",
+            other => panic!("no words for {other}"),
+        };
+        for name in ["needed-none", "needed-days", "needed-no-number"] {
+            let said = words.say(
+                Message::new(name)
+                    .with("sought", "16")
+                    .with("days", 6_usize),
+            );
+            assert!(said.contains(tenth), "{said}");
+        }
+    }
+    // By the numbers: a tenth of 161 W.
+    let found = of(SIX.map(sample), None);
+    let sentences = report(&found).verdict.sentences.join(" ");
+    assert!(
+        sentences.contains("16 W (a tenth of the larger power)"),
+        "{sentences}"
+    );
+}
+
+#[test]
 fn what_is_the_same_of_all_campaigns_is_said_once() {
     let part = report(&of(["open-dish", "open-dish-skirt"].map(sample), None)).campaigns;
     let alike: Vec<&str> = part.alike.iter().map(|row| row.label.as_str()).collect();
