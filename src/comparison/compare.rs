@@ -4,14 +4,13 @@ use super::departures::{Departure, departures};
 use super::figures::{PairFigures, figures};
 use super::gather::{refuse_baseline, refuse_incomparable, refuse_mixed};
 use super::groups::{groups, largest_connected};
-use super::pair::{Difference, Pair, find, weigh};
+use super::pair::{Pair, family, find, weigh};
 use super::standing::{Ranking, Standing};
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TARGET_C, TimeRange, heating_time};
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::stated::{Stated, stated};
-use crate::stats::holm::holm;
 
 /// Load that heating times are given for, kg.
 pub const HEATED_KG: f64 = 2.0;
@@ -211,18 +210,11 @@ fn rated_pairs(
     let rated = places
         .iter()
         .filter(|(one, two)| is_rated(*one) && is_rated(*two));
-    let count = rated.clone().count();
-    let differences: Vec<Difference> = rated
-        .filter_map(|&(first, second)| weigh(campaigns, first, second, count))
-        .collect();
-    let p: Vec<f64> = differences.iter().map(Difference::p).collect();
-    let pairs = differences.into_iter().zip(holm(&p));
-    pairs
-        .map(|(difference, p_corrected)| Pair {
-            difference,
-            p_corrected,
-        })
-        .collect()
+    family(
+        rated
+            .filter_map(|&(first, second)| weigh(campaigns, first, second))
+            .collect(),
+    )
 }
 
 /// The groups of ranks that are not told apart, among those that are held against each other.

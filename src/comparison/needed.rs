@@ -23,7 +23,7 @@ pub struct Needed {
 }
 
 /// What it takes to show a difference of a tenth of the larger power, at 95 % for all
-/// `pairs` together (Bonferroni) and with a chance of 80 %: what the interval
+/// `pairs` that can be compared together (Bonferroni) and with a chance of 80 %: what the interval
 /// for 1 − 0.025/pairs and that for 0.80 reach, together, is at most the difference, with scatter
 /// and days after so many more days like those seen, and the instruments that do not cancel.
 pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {

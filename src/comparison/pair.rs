@@ -7,6 +7,7 @@ use crate::procedure::Assessment;
 use crate::procedure::heat_balance::balance::at_w;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
+use crate::stats::holm::holm;
 
 /// Share by which mean irradiance may differ before ratings, which scale losses with the sun,
 /// are no longer held against each other. Common practice, no published source: it moves a
@@ -37,8 +38,6 @@ pub struct Difference {
     /// Analysis of covariance of the normalised lines. It names no cause: losses are scaled
     /// with the sun in them. `None` where slopes cannot be told apart from scatter.
     pub shape: Option<Shape>,
-    /// What it takes to show the decisive difference; `None` where that cannot be told.
-    pub needed: Option<Needed>,
 }
 
 /// What a difference may come from.
@@ -54,9 +53,39 @@ pub struct Causes {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Pair {
     pub difference: Difference,
-    /// Probability of so large a difference if there is none, corrected by Holm for the
-    /// number of pairs; 1 where the difference cannot be told.
+    /// Probability of so large a difference if there is none, corrected by Holm for the number of
+    /// pairs that can be compared; 1 where the difference cannot be told.
     pub p_corrected: f64,
+    /// What it takes to show the decisive difference; `None` where that cannot be told.
+    pub needed: Option<Needed>,
+}
+
+/// How many pairs can be compared: they alone are tested, so they alone are the family that p is
+/// corrected for.
+pub fn compared(pairs: &[Pair]) -> usize {
+    let decisive = pairs.iter().map(|pair| pair.difference.decisive());
+    decisive.flatten().count()
+}
+
+/// Differences as pairs of one family, in their order.
+pub fn family(differences: Vec<Difference>) -> Vec<Pair> {
+    let tested: Vec<f64> = differences
+        .iter()
+        .filter_map(|difference| Some(difference.decisive()?.p))
+        .collect();
+    let mut corrected = holm(&tested).into_iter();
+    let of_family = |difference: Difference| {
+        let (p_corrected, needed) = match difference.decisive() {
+            Some(weighed) => (corrected.next(), Some(needed(weighed, tested.len()))),
+            None => (None, None),
+        };
+        Pair {
+            difference,
+            p_corrected: p_corrected.unwrap_or(1.0),
+            needed,
+        }
+    };
+    differences.into_iter().map(of_family).collect()
 }
 
 /// The pair of two places; pairs stand in the order of their places.
@@ -106,14 +135,8 @@ impl Pair {
     }
 }
 
-/// Weighs the difference of two campaigns, one of so many pairs; `None` unless both have a
-/// rating.
-pub fn weigh(
-    campaigns: &[Assessment],
-    first: usize,
-    second: usize,
-    pairs: usize,
-) -> Option<Difference> {
+/// Weighs the difference of two campaigns; `None` unless both have a rating.
+pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Difference> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
     let sides = Sides::of_ratings(one, two)?;
     let planes_differ = one.tested.lies_flat() != two.tested.lies_flat();
@@ -127,7 +150,7 @@ pub fn weigh(
             loss_w_per_k: of_balances([0.0, 1.0])?,
         })
     };
-    let mut difference = Difference {
+    Some(Difference {
         first,
         second,
         ratings: sides.weigh(),
@@ -137,10 +160,7 @@ pub fn weigh(
         common_conditions: of_balances(at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K)),
         causes: causes(),
         shape: shape(one.s580.uncertainty()?, two.s580.uncertainty()?),
-        needed: None,
-    };
-    difference.needed = difference.decisive().map(|weighed| needed(weighed, pairs));
-    Some(difference)
+    })
 }
 
 /// Whether mean irradiance differed.

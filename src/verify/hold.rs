@@ -64,13 +64,7 @@ pub fn verify(evidence: &Evidence) -> Result<Verification> {
 }
 
 fn verification(evidence: &Evidence, checks: Vec<Check>, is_issued: bool) -> Verification {
-    let is_other = evidence.stated.tool_version != THIS_VERSION;
-    let verdict = match checks.iter().any(|check| check.outcome == Outcome::Differs) {
-        _ if is_issued => Verdict::Issued,
-        true => Verdict::Differs,
-        false if is_other => Verdict::OtherVersion(evidence.stated.tool_version.clone()),
-        false => Verdict::SameContent,
-    };
+    let verdict = verdict(&checks, is_issued, &evidence.stated.tool_version);
     let issued = evidence.imprint.issued;
     Verification {
         kind: evidence.stated.subject.kind(),
@@ -78,6 +72,20 @@ fn verification(evidence: &Evidence, checks: Vec<Check>, is_issued: bool) -> Ver
         saved_by: evidence.pdf.saved_by(),
         checks,
         verdict,
+    }
+}
+
+/// What all checks come to: one that differs is never said to agree, not even where the file is
+/// byte for byte what this version makes.
+fn verdict(checks: &[Check], is_issued: bool, stated_version: &str) -> Verdict {
+    let differs = checks.iter().any(|check| check.outcome == Outcome::Differs);
+    match (differs, is_issued) {
+        (true, _) => Verdict::Differs,
+        (false, true) => Verdict::Issued,
+        (false, false) if stated_version != THIS_VERSION => {
+            Verdict::OtherVersion(stated_version.to_owned())
+        }
+        (false, false) => Verdict::SameContent,
     }
 }
 
@@ -226,4 +234,26 @@ fn of_other_version(evidence: &Evidence, pages: &[Page], again: &Again) -> Vec<C
         .into_iter()
         .chain([Check::skipped("pages", why)])
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn one_check_that_differs_decides_whatever_else_agrees() {
+        let agrees = || Check::new("pages", "1 of 1", Vec::new());
+        let differs = || Check::new("hashes", "0 of 1", vec!["log.csv".to_owned()]);
+        for is_issued in [true, false] {
+            for version in [THIS_VERSION, "0.0.1"] {
+                let found = verdict(&[agrees(), differs(), agrees()], is_issued, version);
+                assert_eq!(found, Verdict::Differs, "{is_issued} {version}");
+            }
+        }
+        let found = |is_issued, version| verdict(&[agrees(), agrees()], is_issued, version);
+        assert_eq!(found(true, THIS_VERSION), Verdict::Issued);
+        assert_eq!(found(false, THIS_VERSION), Verdict::SameContent);
+        let other = Verdict::OtherVersion("0.0.1".to_owned());
+        assert_eq!(found(false, "0.0.1"), other);
+    }
 }

@@ -1497,6 +1497,8 @@ verdict-lead-common = { $minuend } minus { $subtrahend }: power at 700 W/m² and
 verdict-lead-common-one-day = { $minuend } minus { $subtrahend }: power at 700 W/m² and 50 K by the heat balances, with its interval; not tested on several days each, so not a 95 % interval
 # { $pairs }: at least two.
 verdict-in-all = Pairs shown to differ: { $shown } of { $pairs }.
+# { $pairs }: all of them; { $compared }: the others are counted after it.
+verdict-in-all-compared = Pairs shown to differ: { $shown } of { $compared } that can be compared ({ $pairs } in all).
 verdict-untold-pairs = { $pairs ->
         [one] One pair
        *[other] { $pairs } pairs
@@ -1533,8 +1535,10 @@ ranking-from-baseline = from the baseline, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % for all { $pairs } pairs together, Holm
+   *[other] 95 % for all { $pairs } comparable pairs together, Holm
 }
+# After the key of a table of several pairs; its words are those of difference-not-shown.
+pairs-note-alone = An interval is of its pair alone, “shown” is of all pairs together: a difference whose interval is without zero may be not shown.
 ranking-note-brackets = A bar joins campaigns that cannot be told apart ({ pairs-together }); two that share no bar differ.
 ranking-note-brackets-dash = A bar joins campaigns that cannot be told apart ({ pairs-together }); two that share no bar differ, unless one has a dash.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1635,12 +1639,12 @@ verdict-not-shown-less = No difference between { $second } and { $first } could 
 needed-other-days = Test both again on other days.
 # Before one of those that begin with needed-, which is of these two.
 needed-of = Between “{ $first }” and “{ $second }”:
-needed-none = A difference of { $sought } W would most likely have been seen.
+needed-none = A difference of { $sought } W (a tenth of the larger power) would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
        *[other] { $days } more days
-    } like those tested, of each, would most likely show a difference of { $sought } W.
-needed-no-number = More days alone would hardly show a difference of { $sought } W: days, or instruments without a common id, differ too much.
+    } like those tested, of each, would most likely show a difference of { $sought } W (a tenth of the larger power).
+needed-no-number = More days alone would hardly show a difference of { $sought } W (a tenth of the larger power): days, or instruments without a common id, differ too much.
 
 ## Comparison: what a difference comes from
 #
@@ -1865,9 +1869,9 @@ comparison-note-paired = Where both were tested on the same days at one site, on
        *[other] { $pairs } pairs
     }.
 comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Cochran & Cox); the corrected p allows for { $pairs ->
-        [one] { $pairs } pair
-       *[other] { $pairs } pairs
-    } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.
+        [one] { $pairs } pair that can be compared,
+       *[other] { $pairs } pairs that can be compared,
+    } by Holm's method. Both are of the difference that decides: of the ratings, or of the powers at 700 W/m². A difference is called real where the corrected p is under 0.05 and both were tested on several days.
 comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may not differ from the second nor the second from the third, while the first and the third do. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): of campaigns that can be compared, directly or through others, two have one in common exactly if they cannot be told apart, cannot be compared, or were not tested on several days each.
 comparison-note-causes = Causes follow from the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
 comparison-note-needed = Days still needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as observed.
@@ -2582,7 +2586,7 @@ figure-unlike-load-or-sun = other load, sun or air
 figure-unlike-load = other load
 figure-unlike-span = other range of water temperatures
 figure-unlike-vessel-heat = heat of the vessels counts in one only
-figure-unlike-no-budget = its ± has no budget by source
+figure-unlike-no-budget = what its ± consists of is not known
 beside-note = Each ± is for 95 %, unless “{ beside-one-day }” stands beside it. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

@@ -1511,6 +1511,7 @@ verdict-lead-common = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y
 verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y 50 K según los balances térmicos, con su intervalo; no se ensayaron en varios días cada una, así que no es del 95 %
 # { $pairs }: at least two.
 verdict-in-all = Pares en los que se demuestra una diferencia: { $shown } de { $pairs }.
+verdict-in-all-compared = Pares en los que se demuestra una diferencia: { $shown } de { $compared } que se pueden comparar ({ $pairs } en total).
 verdict-untold-pairs = { $pairs ->
         [one] Un par no se puede
        *[other] { $pairs } pares no se pueden
@@ -1550,8 +1551,9 @@ ranking-from-baseline = respecto a la referencia, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % para los { $pairs } pares en conjunto, Holm
+   *[other] 95 % para los { $pairs } pares comparables en conjunto, Holm
 }
+pairs-note-alone = Un intervalo es solo de su par; lo que se demuestra vale para todos los pares en conjunto: una diferencia cuyo intervalo no incluye el cero puede quedar sin demostrar.
 ranking-note-brackets = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren.
 ranking-note-brackets-dash = Una barra une las campañas que no se distinguen ({ pairs-together }); dos que no comparten barra difieren, salvo que una tenga un guion.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1652,12 +1654,12 @@ verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre «{ $first }» y «{ $second }»:
-needed-none = Una diferencia de { $sought } W muy probablemente se habría visto.
+needed-none = Una diferencia de { $sought } W (la décima parte de la potencia mayor) muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
-    } como los ensayados, de cada una, muy probablemente se demostraría una diferencia de { $sought } W.
-needed-no-number = Más días por sí solos difícilmente demostrarían una diferencia de { $sought } W: los días, o los instrumentos que no son los mismos según su id, difieren demasiado.
+    } como los ensayados, de cada una, muy probablemente se demostraría una diferencia de { $sought } W (la décima parte de la potencia mayor).
+needed-no-number = Más días por sí solos difícilmente demostrarían una diferencia de { $sought } W (la décima parte de la potencia mayor): los días, o los instrumentos que no son los mismos según su id, difieren demasiado.
 
 ## Comparison: what a difference comes from
 #
@@ -1895,9 +1897,9 @@ comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo l
        *[other] { $pairs } pares
     }.
 comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); el valor p corregido tiene en cuenta { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } por el método de Holm. Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
+        [one] { $pairs } par que se puede comparar
+       *[other] { $pairs } pares que se pueden comparar
+    } por el método de Holm. Ambos son de la diferencia que decide: la de los resultados, o la de las potencias a 700 W/m². Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
 comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): de las campañas que se pueden comparar entre sí, directamente o a través de otras, dos tienen uno en común exactamente si no se distinguen, no se pueden comparar o no se ensayaron en varios días cada una.
 comparison-note-causes = Las causas se deducen de las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
 comparison-note-needed = Días que faltan: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.
@@ -2628,7 +2630,7 @@ figure-unlike-load-or-sun = otra carga, irradiancia o temperatura del aire
 figure-unlike-load = otra carga
 figure-unlike-span = otro rango de temperaturas del agua
 figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
-figure-unlike-no-budget = su ± no tiene balance por fuentes
+figure-unlike-no-budget = no se sabe de qué se compone su ±
 beside-note = Cada ± es del 95 %, salvo donde dice «{ beside-one-day }». Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

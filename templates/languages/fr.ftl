@@ -1538,6 +1538,7 @@ verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m²
 verdict-lead-common-one-day = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle ; pas d’essais sur plusieurs jours chacun, il n’est donc pas à 95 %
 # { $pairs }: at least two.
 verdict-in-all = Paires dont la différence est démontrée : { $shown } sur { $pairs }.
+verdict-in-all-compared = Paires dont la différence est démontrée : { $shown } sur { $compared } comparables ({ $pairs } en tout).
 verdict-untold-pairs = { $pairs ->
         [one] Une paire n’est pas comparable
        *[other] { $pairs } paires ne sont pas comparables
@@ -1576,8 +1577,9 @@ ranking-from-baseline = par rapport à la référence, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % pour l’ensemble des { $pairs } paires, Holm
+   *[other] 95 % pour l’ensemble des { $pairs } paires comparables, Holm
 }
+pairs-note-alone = Un intervalle est celui de sa paire seule, « démontrée » vaut pour toutes les paires ensemble : une différence dont l’intervalle exclut zéro peut ne pas être démontrée.
 ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent.
 ranking-note-brackets-dash = Une barre relie les campagnes qui ne se distinguent pas ({ pairs-together }) ; deux campagnes sans barre commune diffèrent, sauf si l’une a un tiret.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1678,12 +1680,12 @@ verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’
 needed-other-days = Refaites les deux essais d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre « { $first } » et « { $second } » :
-needed-none = Une différence de { $sought } W aurait très probablement été vue.
+needed-none = Une différence de { $sought } W (un dixième de la plus grande puissance) aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
-    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W.
-needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W : les jours, ou les instruments sans id commun, diffèrent trop.
+    } comme ceux des essais, pour chacun, on verrait très probablement une différence de { $sought } W (un dixième de la plus grande puissance).
+needed-no-number = Des jours de plus, à eux seuls, ne montreraient guère une différence de { $sought } W (un dixième de la plus grande puissance) : les jours, ou les instruments sans id commun, diffèrent trop.
 
 ## Comparison: what a difference comes from
 #
@@ -1921,9 +1923,9 @@ comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes
        *[other] { $pairs } paires
     }.
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
-        [one] { $pairs } paire
-       *[other] { $pairs } paires
-    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
+        [one] { $pairs } paire comparable
+       *[other] { $pairs } paires comparables
+    } par la méthode de Holm. Les deux sont ceux de la différence qui décide : celle des résultats, ou celle des puissances à 700 W/m². Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
 comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466) : parmi les campagnes comparables entre elles, directement ou par l’intermédiaire d’autres, deux ont un groupe en commun exactement quand elles ne se distinguent pas, ne sont pas comparables ou n’ont pas chacune des essais sur plusieurs jours.
 comparison-note-causes = Les causes découlent des différences de g et de u, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
 comparison-note-needed = Jours encore nécessaires : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été observés.
@@ -2659,7 +2661,7 @@ figure-unlike-load-or-sun = charge, soleil ou air différents
 figure-unlike-load = autre charge
 figure-unlike-span = autre plage de températures de l’eau
 figure-unlike-vessel-heat = chaleur des récipients comptée d’un seul côté
-figure-unlike-no-budget = son ± n’est pas détaillé source par source
+figure-unlike-no-budget = on ne sait pas de quoi se compose son ±
 beside-note = Chaque ± vaut pour 95 %, sauf là où il est écrit « { beside-one-day } ». Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

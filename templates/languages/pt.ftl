@@ -1503,6 +1503,7 @@ verdict-lead-common = { $minuend } menos { $subtrahend }, potência a 700 W/m² 
 verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potência a 700 W/m² e 50 K pelos balanços térmicos, com o seu intervalo; não foram ensaiadas em vários dias cada uma, por isso não é de 95 %
 # { $pairs }: at least two.
 verdict-in-all = Pares em que uma diferença está demonstrada: { $shown } de { $pairs }.
+verdict-in-all-compared = Pares em que uma diferença está demonstrada: { $shown } de { $compared } que podem ser comparados ({ $pairs } ao todo).
 verdict-untold-pairs = { $pairs ->
         [one] Um par não pode ser comparado
        *[other] { $pairs } pares não podem ser comparados
@@ -1542,8 +1543,9 @@ ranking-from-baseline = da referência, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % para todos os { $pairs } pares juntos, Holm
+   *[other] 95 % para todos os { $pairs } pares comparáveis juntos, Holm
 }
+pairs-note-alone = Um intervalo é só do seu par; o que se demonstra vale para todos os pares juntos: uma diferença cujo intervalo não inclui zero pode não estar demonstrada.
 ranking-note-brackets = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem.
 ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem ({ pairs-together }); duas sem barra em comum diferem, a menos que uma tenha um traço.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1645,12 +1647,12 @@ verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e
 needed-other-days = Ensaie as duas de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Entre “{ $first }” e “{ $second }”:
-needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
+needed-none = Uma diferença de { $sought } W (um décimo da maior potência) teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
        *[other] mais { $days } dias
-    } como os ensaiados, de cada uma, muito provavelmente se veria uma diferença de { $sought } W.
-needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
+    } como os ensaiados, de cada uma, muito provavelmente se veria uma diferença de { $sought } W (um décimo da maior potência).
+needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W (um décimo da maior potência): os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
 
 ## Comparison: what a difference comes from
 #
@@ -1888,9 +1890,9 @@ comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesm
        *[other] { $pairs } pares
     }.
 comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido leva em conta { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e as duas foram ensaiadas em vários dias.
+        [one] { $pairs } par que pode ser comparado
+       *[other] { $pairs } pares que podem ser comparados
+    } pelo método de Holm. Os dois são da diferença que decide: a dos resultados, ou a das potências a 700 W/m². Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e as duas foram ensaiadas em vários dias.
 comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): das campanhas que podem ser comparadas entre si, diretamente ou por meio de outras, duas têm um em comum exatamente quando não se distinguem, não podem ser comparadas ou não foram ensaiadas em vários dias cada uma.
 comparison-note-causes = As causas decorrem das diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
 comparison-note-needed = Dias ainda necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.
@@ -2622,7 +2624,7 @@ figure-unlike-load-or-sun = outra carga, outro sol ou outro ar
 figure-unlike-load = outra carga
 figure-unlike-span = outra faixa de temperaturas da água
 figure-unlike-vessel-heat = o calor dos recipientes só conta em uma
-figure-unlike-no-budget = o seu ± não tem balanço por fontes
+figure-unlike-no-budget = não se sabe de que se compõe o seu ±
 beside-note = Cada ± é para 95 %, salvo onde está escrito “{ beside-one-day }”. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

@@ -1541,6 +1541,7 @@ verdict-lead-common = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na
 verdict-lead-common-one-day = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na 50 K kwa mizania za joto, pamoja na masafa yake; hazikujaribiwa kwa siku kadhaa kila moja, kwa hiyo si masafa ya 95 %
 # { $pairs }: at least two.
 verdict-in-all = Jozi ambazo tofauti imeonyeshwa: { $shown } kati ya { $pairs }.
+verdict-in-all-compared = Jozi ambazo tofauti imeonyeshwa: { $shown } kati ya { $compared } zinazoweza kulinganishwa ({ $pairs } kwa jumla).
 verdict-untold-pairs = { $pairs ->
         [one] Jozi moja haiwezi
        *[other] Jozi { $pairs } haziwezi
@@ -1580,8 +1581,9 @@ ranking-from-baseline = tofauti na msingi, W
 # What a pair that is shown to differ holds for; with several pairs for all of them.
 pairs-together = { $pairs ->
     [one] 95 %
-   *[other] 95 % kwa jozi zote { $pairs } kwa pamoja, Holm
+   *[other] 95 % kwa jozi zote { $pairs } zinazoweza kulinganishwa kwa pamoja, Holm
 }
+pairs-note-alone = Masafa ni ya jozi yake pekee, “imeonyeshwa” ni kwa jozi zote kwa pamoja: tofauti ambayo masafa yake hayana sifuri inaweza kuwa haikuonyeshwa.
 ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana.
 ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa ({ pairs-together }); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
 # The same where letters stand in place of bars: on a web page and a terminal.
@@ -1683,12 +1685,12 @@ verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyow
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Kati ya “{ $first }” na “{ $second }”:
-needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
+needed-none = Tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa) kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
        *[other] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, zingetosha
-    } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
-needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa visivyo na id moja, hutofautiana mno.
+    } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa).
+needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W (sehemu moja ya kumi ya nguvu iliyo kubwa) ila kwa shida: siku, au vifaa visivyo na id moja, hutofautiana mno.
 
 ## Comparison: what a difference comes from
 #
@@ -1925,9 +1927,9 @@ comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezil
        *[other] jozi { $pairs }
     }.
 comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Cochran & Cox); p iliyosahihishwa huzingatia { $pairs ->
-        [one] jozi { $pairs }
-       *[other] jozi { $pairs }
-    } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
+        [one] jozi { $pairs } inayoweza kulinganishwa
+       *[other] jozi { $pairs } zinazoweza kulinganishwa
+    } kwa mbinu ya Holm. Zote mbili ni za tofauti inayoamua: ya tathmini, au ya nguvu kwa 700 W/m². Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
 comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466): kati ya kampeni zinazoweza kulinganishwa, moja kwa moja au kupitia nyingine, mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa, haziwezi kulinganishwa, au hazikujaribiwa kwa siku kadhaa kila moja.
 comparison-note-causes = Sababu hutokana na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
 comparison-note-needed = Siku zinazohitajika zaidi: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
@@ -2660,7 +2662,7 @@ figure-unlike-load-or-sun = mzigo, jua au hewa nyingine
 figure-unlike-load = mzigo mwingine
 figure-unlike-span = masafa mengine ya halijoto ya maji
 figure-unlike-vessel-heat = joto la vyombo huhesabiwa katika moja tu
-figure-unlike-no-budget = ± yake haina bajeti kwa chanzo
+figure-unlike-no-budget = haijulikani ± yake imeundwa na nini
 beside-note = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “{ beside-one-day }”. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

@@ -118,7 +118,7 @@ fn so_many_more_days_as_are_asked_for_mostly_show_the_difference() {
             first_day: 16,
             ..scenario
         };
-        let Some(needed) = pair(&scenario, &second, seed).difference.needed else {
+        let Some(needed) = pair(&scenario, &second, seed).needed else {
             return [0, 0];
         };
         // Days of one month, as they are made here.

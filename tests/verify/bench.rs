@@ -65,6 +65,17 @@ pub fn said(verification: &Verification) -> String {
     lines.collect::<String>() + &verification.sentence()
 }
 
+/// Asserts that a file is the one that was issued, and that nothing below that verdict says
+/// otherwise.
+pub fn issued(pdf: &[u8]) {
+    let verification = verified(pdf);
+    let said = said(&verification);
+    assert_eq!(verification.verdict, Verdict::Issued, "{said}");
+    for check in &verification.checks {
+        assert_eq!(check.outcome, Outcome::Agrees, "{said}");
+    }
+}
+
 /// Asserts which checks differ, and that the differences name all that is expected. Whether
 /// the document differs besides, say in the attachments that were changed, is left open.
 pub fn differs(pdf: &[u8], subjects: &[&str], named: &[&str]) {

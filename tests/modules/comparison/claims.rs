@@ -1,15 +1,17 @@
 //! Sentences of a comparison are true of the campaigns that they are printed for.
 
 use jiff::Timestamp;
-use simmerline::comparison::{Comparison, compare};
+use simmerline::comparison::{Comparison, Pair, compare};
 use simmerline::language::{LANGUAGES, Message, UnitSystem, Words};
 use simmerline::procedure::Assessment;
 use simmerline::report::Edition;
+use simmerline::report::comparison::data::json::ComparisonFile;
+use simmerline::report::comparison::figures::line_panels::line_panels;
 use simmerline::report::comparison::words::ranking::Extra;
 use simmerline::report::comparison::words::ranking_notes::{Medium, ranking_notes};
 use simmerline::report::comparison::words::report::{Built, ComparisonReport, build};
 
-use super::invented::{CLEAR_SKY, Tested};
+use super::invented::{CLEAR_SKY, Tested, chain};
 use crate::kit::files::{copy, replace};
 use crate::kit::rate::sample;
 use crate::kit::samples::sample_folder;
@@ -479,6 +481,158 @@ fn a_single_pair_is_not_called_all_pairs_together() {
             assert!(of_three.contains("3"), "{of_three}");
             assert!(of_three.contains("Holm"), "{of_three}");
         }
+    }
+}
+
+#[test]
+fn sentences_say_how_many_pairs_can_be_compared() {
+    // Of six pairs two can be, and both are told apart.
+    let found = of(chain(), None);
+    let report = report(&found);
+    let verdict = report.verdict.sentences.join(" ");
+    assert!(
+        verdict.starts_with("Pairs shown to differ: 2 of 2 that can be compared (6 in all)."),
+        "{verdict}"
+    );
+    let matrix = report.matrix.unwrap().notes.join(" ");
+    let together = "95 % for all 2 comparable pairs together, Holm";
+    assert!(matrix.contains(together), "{matrix}");
+    for medium in MEDIA {
+        let notes = notes(&found, medium);
+        assert!(notes.contains(together), "{notes}");
+    }
+    let method = report.notes.join(" ");
+    let allows = "the corrected p allows for 2 pairs that can be compared, by Holm's method";
+    assert!(method.contains(allows), "{method}");
+    // Where all can be, nothing is said of others.
+    let all = of(["open-dish", "open-dish-skirt", "box"].map(sample), None);
+    let verdict = self::report(&all).verdict.sentences.join(" ");
+    assert_eq!(verdict, "Pairs shown to differ: 3 of 3.");
+}
+
+const SIX: [&str; 6] = [
+    "open-dish",
+    "open-dish-skirt",
+    "box",
+    "box-autumn",
+    "panel-cloudy",
+    "kitchen-thermometer",
+];
+
+#[test]
+fn an_interval_without_zero_that_is_not_shown_is_explained() {
+    let alone = "An interval is of its pair alone";
+    let matrix = |found: &Comparison| report(found).matrix.unwrap().notes.join(" ");
+    assert!(matrix(&of(SIX.map(sample), None)).contains(alone));
+    // A single pair that can be compared is the only one that "shown" is of.
+    assert!(!matrix(&with_one_flat()).contains(alone));
+    let is_said = |baseline: usize, medium: Medium| {
+        let found = of(SIX.map(sample), Some(baseline));
+        let is_such = |pair: &Pair| {
+            let (lower_w, upper_w) = pair.difference.decisive().unwrap().interval();
+            let is_without_zero = lower_w > 0.0 || upper_w < 0.0;
+            is_without_zero && pair.difference.knows_days() && !pair.is_shown()
+        };
+        let happens = found.pairs.iter().any(is_such);
+        (happens, notes(&found, medium).contains(alone))
+    };
+    // The terminal says it only where there is one.
+    assert_eq!(is_said(4, Medium::Terminal), (true, true));
+    assert_eq!(is_said(0, Medium::Terminal), (false, false));
+    assert_eq!(is_said(0, Medium::Paper), (false, true));
+}
+
+#[test]
+fn the_number_in_the_table_is_the_one_that_p_and_real_are_of() {
+    let found = of(SIX.map(sample), None);
+    let text = ComparisonFile::new(&found).to_text().unwrap();
+    let data: serde_json::Value = serde_json::from_str(&text).unwrap();
+    let matrix = report(&found).matrix.unwrap();
+    let mut at_common = 0;
+    for (one, row) in matrix.rows.iter().enumerate() {
+        for (column, cell) in row.cells.iter().enumerate() {
+            let Some(cell) = cell else { continue };
+            let [minuend, other] = [one, column + 1].map(|rank| SIX[found.ranking.ranked[rank]]);
+            let mut pairs = data["pairs"].as_array().unwrap().iter();
+            let (pair, sign) = pairs
+                .find_map(|pair| match (&pair["first"], &pair["second"]) {
+                    (first, second) if first == other && second == minuend => Some((pair, 1.0)),
+                    (first, second) if first == minuend && second == other => Some((pair, -1.0)),
+                    _ => None,
+                })
+                .unwrap();
+            let is_common = pair["conditions_differ"] == true;
+            let told = match is_common {
+                true => &pair["common_conditions"],
+                false => pair,
+            };
+            assert_eq!(cell.mark.contains('*'), is_common, "{cell:?}");
+            let difference_w = sign * told["difference_w"].as_f64().unwrap();
+            let printed_w: f64 = cell.value.replace('−', "-").parse().unwrap();
+            assert!((difference_w - printed_w).abs() <= 0.5, "{cell:?} {pair}");
+            assert_eq!(pair["real"], cell.is_shown);
+            // By its interval and p, of the same number: 0.05 is where zero is at an end.
+            let key = if is_common {
+                "interval_95"
+            } else {
+                "difference_95_w"
+            };
+            let ends = told[key].as_array().unwrap();
+            let [lower_w, upper_w] = [0, 1].map(|end| ends[end].as_f64().unwrap());
+            let is_without_zero = lower_w > 0.0 || upper_w < 0.0;
+            assert_eq!(
+                is_without_zero,
+                pair["p"].as_f64().unwrap() < 0.05,
+                "{pair}"
+            );
+            at_common += usize::from(is_common);
+        }
+    }
+    assert!(at_common > 3, "{at_common}");
+}
+
+#[test]
+fn the_difference_that_days_would_show_says_of_what_it_is_a_part() {
+    for language in LANGUAGES {
+        let words = Words::new(language, UnitSystem::Si);
+        let tenth = match language.code {
+            "en" => "a tenth of the larger power",
+            "es" => "la décima parte de la potencia mayor",
+            "fr" => "un dixième de la plus grande puissance",
+            "pt" => "um décimo da maior potência",
+            "sw" => "sehemu moja ya kumi ya nguvu iliyo kubwa",
+            other => panic!("no words for {other}"),
+        };
+        for name in ["needed-none", "needed-days", "needed-no-number"] {
+            let said = words.say(
+                Message::new(name)
+                    .with("sought", "16")
+                    .with("days", 6_usize),
+            );
+            assert!(said.contains(tenth), "{said}");
+        }
+    }
+    // By the numbers: a tenth of 161 W.
+    let found = of(SIX.map(sample), None);
+    let sentences = report(&found).verdict.sentences.join(" ");
+    assert!(
+        sentences.contains("16 W (a tenth of the larger power)"),
+        "{sentences}"
+    );
+}
+
+#[test]
+fn the_first_number_below_a_panel_has_its_unit() {
+    let found = of(["open-dish", "open-dish-skirt"].map(sample), None);
+    let part = report(&found).lines.unwrap();
+    let panels: Vec<String> = line_panels(&found, &part, &Words::english())
+        .unwrap()
+        .into_iter()
+        .map(|asset| String::from_utf8(asset.bytes).unwrap())
+        .collect();
+    assert_eq!(panels.len(), 2);
+    for panel in panels {
+        assert_eq!(panel.matches("\u{a0}K").count(), 1, "{panel}");
     }
 }
 

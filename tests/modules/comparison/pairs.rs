@@ -5,6 +5,7 @@ use simmerline::comparison::weigh::{Method, Part};
 use simmerline::comparison::{Comparison, Difference, compare};
 use simmerline::language::Words;
 use simmerline::procedure::s580::rated::rate_line;
+use simmerline::procedure::stated::FigureKey;
 
 use super::invented::chain;
 use crate::kit::rate::sample as rated;
@@ -98,6 +99,69 @@ fn intervals_p_values_and_holm_agree_with_each_other() {
 }
 
 #[test]
+fn only_pairs_that_can_be_compared_are_in_the_family_that_p_is_corrected_for() {
+    use simmerline::comparison::needed::needed;
+    use simmerline::comparison::pair::compared;
+    // Of six pairs two can be compared. By hand, Holm of two: twice the smaller p, and the larger
+    // as it is unless that is below.
+    let all = compare(chain().into(), None, true).unwrap();
+    assert_eq!((all.pairs.len(), compared(&all.pairs)), (6, 2));
+    let (tested, untold): (Vec<&Pair>, Vec<&Pair>) = all
+        .pairs
+        .iter()
+        .partition(|pair| pair.difference.decisive().is_some());
+    let p: Vec<f64> = tested.iter().map(|pair| pair.difference.p()).collect();
+    let twice_the_smaller = (2.0 * p[0].min(p[1])).min(1.0);
+    for (pair, &p) in tested.iter().zip(&p) {
+        let is_smaller = p <= twice_the_smaller / 2.0;
+        let expected = if is_smaller {
+            twice_the_smaller
+        } else {
+            p.max(twice_the_smaller)
+        };
+        assert!((pair.p_corrected - expected).abs() < 1e-15, "{pair:?}");
+        let of_two = needed(pair.difference.decisive().unwrap(), 2);
+        assert_eq!(pair.needed, Some(of_two));
+    }
+    for pair in untold {
+        assert_eq!((pair.p_corrected, pair.needed), (1.0, None));
+    }
+}
+
+#[test]
+fn only_pairs_in_which_a_figure_is_compared_are_in_its_family() {
+    let names = [
+        "open-dish",
+        "open-dish-skirt",
+        "box",
+        "box-autumn",
+        "box-figures",
+        "dish-cooling",
+    ];
+    let all = of(&names, None);
+    let mut untold = 0;
+    for key in FigureKey::ALL {
+        let figures = all.figures.iter().flat_map(|pair| &pair.figures);
+        let of_key: Vec<_> = figures.filter(|figure| figure.key == *key).collect();
+        let told: Vec<_> = of_key
+            .iter()
+            .filter_map(|one| one.told.as_ref().ok())
+            .collect();
+        // By Holm's rule the smallest p is multiplied by the number of all that are tested.
+        let smallest = told.iter().map(|told| told.held.p).fold(1.0, f64::min);
+        let corrected = told.iter().map(|told| told.p_corrected).fold(1.0, f64::min);
+        let expected = (smallest * told.len() as f64).min(1.0);
+        assert!(
+            told.is_empty() || (corrected - expected).abs() < 1e-15,
+            "{key:?}"
+        );
+        untold += usize::from(!told.is_empty()) * (of_key.len() - told.len());
+    }
+    // There are some that a correction for all pairs would have counted.
+    assert!(untold > 0);
+}
+
+#[test]
 fn cookers_side_by_side_on_the_same_days_are_paired_by_day() {
     // The same dish twice, the second one's power a tenth higher: what days do to it is in
     // both, so their differences scatter by a tenth of what the days do.
@@ -146,7 +210,7 @@ fn a_baseline_stands_first_in_every_pair() {
 #[test]
 fn more_days_are_asked_for_only_where_they_would_help() {
     let all = of(&["box", "box-autumn"], None);
-    let needed = all.pairs[0].difference.needed.unwrap();
+    let needed = all.pairs[0].needed.unwrap();
     assert!(needed.sought_w > 0.0);
     // These two boxes were tested with instruments that nobody says are the same.
     assert!(needed.days_each.is_none_or(|more| more > 0), "{needed:?}");

@@ -36,7 +36,7 @@ pub struct PairEntry {
     /// Of the difference of which `real` is said: of the ratings, and where `conditions_differ`
     /// that of `common_conditions`.
     p: Option<f64>,
-    /// The same, corrected for the number of pairs by Holm's method.
+    /// The same, corrected by Holm's method for the number of pairs that have a `p`.
     p_corrected: Option<f64>,
     /// The difference is shown, however many pairs were looked at; never of single days.
     real: bool,
@@ -172,7 +172,7 @@ pub fn pair_entry(comparison: &Comparison, figures: &PairFigures) -> PairEntry {
         if_nothing_were_shared_w: part.apart,
     });
     let decisive = difference.and_then(Difference::decisive);
-    let needed = difference.and_then(|difference| difference.needed);
+    let needed = pair.and_then(|pair| pair.needed);
     let more_days_each = needed.and_then(|needed| needed.days_each);
     let causes = difference.and_then(|difference| difference.causes.as_ref());
     let freedom = ratings.map(|ratings| ratings.effective_freedom);

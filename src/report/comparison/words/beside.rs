@@ -317,6 +317,14 @@ fn difference(figure: &FigurePair, sign: f64) -> Option<Phrase> {
     Some(joined(both.into_iter().chain(unit), " "))
 }
 
+/// In how many pairs a figure is compared: they alone are what its p is corrected for.
+fn pairs_with(comparison: &Comparison, key: FigureKey) -> usize {
+    let figures = comparison.figures.iter().flat_map(|pair| &pair.figures);
+    figures
+        .filter(|figure| figure.key == key && figure.told.is_ok())
+        .count()
+}
+
 /// Whether the figures are told apart, with what a reader must know of it.
 fn verdict(figure: &FigurePair, comparison: &Comparison) -> Phrase {
     let told = match &figure.told {
@@ -328,7 +336,10 @@ fn verdict(figure: &FigurePair, comparison: &Comparison) -> Phrase {
     } else if told.p_corrected < SHOWN_P {
         message!("beside-apart-when-tested")
     } else if told.held.p < SHOWN_P {
-        message!("beside-by-chance", pairs = comparison.figures.len())
+        message!(
+            "beside-by-chance",
+            pairs = pairs_with(comparison, figure.key)
+        )
     } else {
         message!("beside-not-told-apart")
     };
@@ -484,7 +495,10 @@ fn hotter(
             false => message!("beside-cooler-one-day"),
         }
     } else if held.held.p < SHOWN_P {
-        message!("beside-hotter-by-chance", pairs = comparison.figures.len())
+        message!(
+            "beside-hotter-by-chance",
+            pairs = pairs_with(comparison, figure.key)
+        )
     } else {
         match is_more {
             true => message!("beside-hotter-not-told"),

@@ -7,7 +7,7 @@ use super::calls::Calls;
 use super::spoken::{is_zero, oriented, spoken, spoken_ends};
 use super::told::{Told, told};
 use crate::comparison::Comparison;
-use crate::comparison::pair::{Difference, Pair};
+use crate::comparison::pair::{Difference, Pair, compared};
 use crate::comparison::weigh::{Method, Weighed};
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
@@ -194,7 +194,7 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
         return of_pair(of_one_day).into();
     }
     if pair.difference.is_shown_alone() {
-        let pairs = comparison.pairs.len();
+        let pairs = compared(&comparison.pairs);
         let by_chance = match is_more {
             true => message!("verdict-by-chance-more", pairs = pairs),
             false => message!("verdict-by-chance-less", pairs = pairs),
@@ -230,7 +230,7 @@ fn needed(pair: &Pair) -> Option<Message> {
     if !pair.difference.knows_days() {
         return Some(message!("needed-other-days"));
     }
-    let needed = pair.difference.needed?;
+    let needed = pair.needed?;
     let sought = short(needed.sought_w);
     Some(match needed.days_each {
         Some(0) => message!("needed-none", sought = sought),

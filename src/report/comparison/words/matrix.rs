@@ -6,7 +6,7 @@ use super::calls::Calls;
 use super::causes::{Cause, cause_of};
 use super::spoken::spoken;
 use crate::comparison::Comparison;
-use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair};
+use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair, compared};
 use crate::language::{Message, Phrase, Words, fixed, joined};
 use crate::message;
 
@@ -179,6 +179,22 @@ pub fn untold_note(pairs: &[&Pair]) -> Option<Message> {
     }
 }
 
+/// Pairs that 95 % is for together; one where none can be compared, which is 95 % alone.
+pub fn told_together(pairs: &[Pair]) -> usize {
+    compared(pairs).max(1)
+}
+
+/// What says that an interval is of its pair alone; `None` of a single pair.
+pub fn alone_note(pairs: &[Pair]) -> Option<Message> {
+    (compared(pairs) > 1).then(|| message!("pairs-note-alone"))
+}
+
+/// Whether an interval is without zero, and the difference is not shown among so many pairs.
+pub fn is_shown_alone_only(pair: &Pair) -> bool {
+    let difference = &pair.difference;
+    difference.knows_days() && difference.is_shown_alone() && !pair.is_shown()
+}
+
 /// How the matrix is read, as far as there is something to read.
 fn notes(pairs: &[Pair]) -> Vec<Phrase> {
     let has_one_day = pairs.iter().any(is_of_one_day);
@@ -186,7 +202,8 @@ fn notes(pairs: &[Pair]) -> Vec<Phrase> {
         true => message!("matrix-note-one-day"),
         false => message!("matrix-note"),
     };
-    let mut notes: Vec<Phrase> = vec![first.with("pairs", pairs.len()).into()];
+    let mut notes: Vec<Phrase> = vec![first.with("pairs", told_together(pairs)).into()];
+    notes.extend(alone_note(pairs).map(Phrase::from));
     if has_one_day {
         notes.push(one_day_note());
     }

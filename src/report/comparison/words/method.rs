@@ -1,7 +1,7 @@
 //! How the comparison was made.
 
 use crate::comparison::Comparison;
-use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair};
+use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair, compared};
 use crate::comparison::weigh::Method;
 use crate::language::{Message, Phrase, clauses, fixed};
 use crate::message;
@@ -61,7 +61,7 @@ fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
             pairs = pairs.len()
         )
         .into(),
-        message!("comparison-note-p", pairs = pairs.len()).into(),
+        message!("comparison-note-p", pairs = compared(pairs)).into(),
     ]);
     if names_groups(comparison) {
         notes.push(message!("comparison-note-groups").into());

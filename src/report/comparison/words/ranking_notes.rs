@@ -1,7 +1,10 @@
 //! How the groups and differences beside a ranking are read.
 
 use super::bracketing::{FEWEST, WITH_MATRIX, in_column};
-use super::matrix::{is_at_common, is_of_one_day, one_day_note, untold_note};
+use super::matrix::{
+    alone_note, is_at_common, is_of_one_day, is_shown_alone_only, one_day_note, told_together,
+    untold_note,
+};
 use super::ranking::{Extra, NOT_HELD};
 use crate::comparison::Comparison;
 use crate::comparison::pair::Pair;
@@ -53,7 +56,7 @@ fn on_groups(comparison: &Comparison, extra: &Extra, medium: Medium) -> Vec<Mess
 
 /// What it means to share a bar or a letter, or to have none; `None` where all have a dash.
 fn of_groups(comparison: &Comparison, extra: &Extra, medium: Medium) -> Option<Message> {
-    let pairs = comparison.pairs.len();
+    let pairs = told_together(&comparison.pairs);
     let is_paper = medium == Medium::Paper;
     if !extra.alike.is_empty() {
         return Some(match is_paper {
@@ -101,7 +104,11 @@ fn on_differences(comparison: &Comparison, pairs: &[&Pair], medium: Medium) -> V
         (_, false) => message!("ranking-note-differences"),
         (_, true) => message!("ranking-note-differences-one-day"),
     };
-    let mut notes: Vec<Phrase> = vec![said.with("pairs", comparison.pairs.len()).into()];
+    let mut notes: Vec<Phrase> = vec![said.with("pairs", told_together(&comparison.pairs)).into()];
+    // A terminal has room for it where a reader sees such a difference.
+    if medium != Medium::Terminal || any(is_shown_alone_only) {
+        notes.extend(alone_note(&comparison.pairs).map(Phrase::from));
+    }
     if has_one_day {
         notes.push(one_day_note());
     }

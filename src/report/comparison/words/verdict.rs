@@ -8,7 +8,7 @@ use super::spoken::spoken;
 use super::told::{Told, told};
 use super::{beside, causes, differences};
 use crate::comparison::Comparison;
-use crate::comparison::pair::Pair;
+use crate::comparison::pair::{Pair, compared};
 use crate::language::{Message, Phrase, Words, fixed, joined};
 use crate::message;
 use crate::procedure::finding::Level;
@@ -185,7 +185,7 @@ fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         }
         pairs => {
             let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
-            sentences.push(message!("verdict-in-all", shown = shown, pairs = pairs.len()).into());
+            sentences.push(in_all(shown, pairs).into());
             sentences.extend(untold_pairs(pairs).map(Phrase::from));
             sentences.extend(differences::leaders_needed(comparison, calls));
         }
@@ -199,6 +199,16 @@ fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         sentences.push(message!("headline-no-water-means").into());
     }
     sentences
+}
+
+/// How many of those that can be compared are shown to differ.
+fn in_all(shown: usize, pairs: &[Pair]) -> Message {
+    let compared = compared(pairs);
+    let said = match compared == pairs.len() {
+        true => message!("verdict-in-all"),
+        false => message!("verdict-in-all-compared", compared = compared),
+    };
+    said.with("shown", shown).with("pairs", pairs.len())
 }
 
 /// How many pairs cannot be compared, and why.
