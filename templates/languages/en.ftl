@@ -357,6 +357,8 @@ conditions-no-line = no line
 # Of gusts.
 conditions-never = never
 conditions-gust = for { $time } at most
+# Intervals were formed, and none of them is used.
+conditions-none-used = none used
 conditions-no-interval = no interval
 conditions-not-measured = not measured
 conditions-observed = Observed: lowest to highest of all intervals. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
@@ -2372,6 +2374,7 @@ terminal-report = report
 # Data that nobody measured.
 terminal-invented = { $title } (invented)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiance not measured
 terminal-horizontal = horizontal sensor
 terminal-plane-not-stated = plane of the sensor not stated
 terminal-one-day = one day only: ± is not 95 %

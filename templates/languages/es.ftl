@@ -361,6 +361,8 @@ conditions-no-line = sin recta
 # Of gusts.
 conditions-never = nunca
 conditions-gust = durante { $time } como máximo
+# Intervals were formed, and none of them is used.
+conditions-none-used = ninguno usado
 conditions-no-interval = ningún intervalo
 conditions-not-measured = no medido
 conditions-observed = Observado: del mínimo al máximo, en todos los intervalos. Un intervalo que incumple varias condiciones se cuenta en cada una. Nombres cortos: los de las figuras y la tabla de intervalos.
@@ -2417,6 +2419,7 @@ terminal-report = informe
 # Data that nobody measured.
 terminal-invented = { $title } (inventado)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiancia no medida
 terminal-horizontal = sensor horizontal
 terminal-plane-not-stated = plano del sensor sin indicar
 terminal-one-day = un solo día: ± no es del 95 %

@@ -376,6 +376,8 @@ conditions-no-line = pas de droite
 # Of gusts.
 conditions-never = jamais
 conditions-gust = pendant { $time } au plus
+# Intervals were formed, and none of them is used.
+conditions-none-used = aucun retenu
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
 conditions-observed = Observé : de la valeur la plus basse à la plus haute, sur tous les intervalles. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
@@ -2447,6 +2449,7 @@ terminal-report = rapport
 # Data that nobody measured.
 terminal-invented = { $title } (inventé)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiance non mesurée
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
 terminal-one-day = un seul jour : ± n’est pas à 95 %

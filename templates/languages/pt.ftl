@@ -363,6 +363,8 @@ conditions-no-line = sem reta
 # Of gusts.
 conditions-never = nunca
 conditions-gust = por { $time } no máximo
+# Intervals were formed, and none of them is used.
+conditions-none-used = nenhum usado
 conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
 conditions-observed = Observado: do menor ao maior de todos os intervalos. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
@@ -2410,6 +2412,7 @@ terminal-report = relatório
 # Data that nobody measured.
 terminal-invented = { $title } (inventada)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiância não medida
 terminal-horizontal = sensor na horizontal
 terminal-plane-not-stated = plano do sensor sem indicação
 terminal-one-day = um só dia: ± não é de 95 %

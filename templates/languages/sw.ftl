@@ -360,6 +360,8 @@ conditions-no-line = hakuna mstari
 # Of gusts.
 conditions-never = kamwe
 conditions-gust = kwa si zaidi ya { $time }
+# Intervals were formed, and none of them is used.
+conditions-none-used = hakuna kilichotumika
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
 conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa ya vipindi vyote. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
@@ -2448,6 +2450,7 @@ terminal-report = ripoti
 # Data that nobody measured.
 terminal-invented = { $title } (ya kubuni)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = mnururisho haukupimwa
 terminal-horizontal = kihisi cha mlalo
 terminal-plane-not-stated = bapa la kihisi halikutajwa
 terminal-one-day = siku moja tu: ± si ya 95 %
