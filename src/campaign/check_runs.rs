@@ -119,7 +119,7 @@ pub fn check_runs(
     runs
 }
 
-/// A log's path, without links where it is there, and its sheet.
+/// A log's path without links, or its name where it is not there; and its sheet.
 type LogName = (PathBuf, Option<String>);
 
 /// The runs of one log.
@@ -139,7 +139,11 @@ struct LogPart {
 
 impl LogPart {
     fn of(table: &RunTable, base: &RunBase<'_>) -> Self {
-        let path = base.files.find(&table.log).unwrap_or_default();
+        let path = match base.files.find(&table.log) {
+            Ok(path) => fs::canonicalize(&path).unwrap_or(path),
+            // One that is not there is told apart by its name.
+            Err(_) => PathBuf::from(&table.log),
+        };
         let own_sheet = table.sheet.as_ref().or(table.format.sheet.as_ref());
         let has_date = |written: &Option<WrittenMoment>| {
             let moment = written.as_ref().map(WrittenMoment::to_string);
@@ -149,7 +153,7 @@ impl LogPart {
         let date = table.date.as_ref().and_then(WrittenMoment::date);
         let sheet = own_sheet.or(base.rules.format.sheet.as_ref()).cloned();
         LogPart {
-            log: (fs::canonicalize(&path).unwrap_or(path), sheet),
+            log: (path, sheet),
             is_bounded: date.is_some() || (has_date(&table.start) && has_date(&table.end)),
         }
     }

@@ -126,6 +126,7 @@ fn is_of_setup(code: FindingCode, has_irradiance: bool) -> bool {
     match code {
         FindingCode::NoRating => !has_irradiance,
         FindingCode::ImpossibleGain
+        | FindingCode::ImpossibleRating
         | FindingCode::LineNotFalling
         | FindingCode::NoUsefulHeat
         | FindingCode::IrradianceNotNormal

@@ -171,7 +171,7 @@ fn found(log: String, kind: RunKind, read: &FileLog, zone: &TimeZone) -> FoundRu
 fn understood(kind: RunKind, read: &FileLog) -> String {
     let words = Words::english();
     let columns = read.account.columns.iter().map(|column| {
-        let quantity = words.say(column.quantity.clone());
+        let quantity = words.say(column.quantity.name());
         format!("{quantity} from \"{}\" in {}", column.header, column.unit)
     });
     let columns: Vec<String> = columns.collect();

@@ -3,7 +3,6 @@
 use std::io::{self, IsTerminal};
 
 use anstream::{AutoStream, ColorChoice};
-use terminal_size::{Height, Width, terminal_size_of};
 
 /// Narrowest and widest line on a terminal, in columns. Lines of over 100 are hard to follow,
 /// and numbers have no room in less than 60.
@@ -36,7 +35,7 @@ impl Screen {
     pub fn out() -> Screen {
         let out = io::stdout();
         Screen {
-            width: width(out.is_terminal(), terminal_size_of(&out)),
+            width: width(out.is_terminal(), size_of(&out)),
             has_colours: AutoStream::choice(&out) != ColorChoice::Never,
         }
     }
@@ -45,26 +44,43 @@ impl Screen {
     pub fn err() -> Screen {
         let err = io::stderr();
         Screen {
-            width: width(err.is_terminal(), terminal_size_of(&err)),
+            width: width(err.is_terminal(), size_of(&err)),
             has_colours: AutoStream::choice(&err) != ColorChoice::Never,
         }
     }
 }
 
 /// Columns and lines of the terminal at standard output; `None` where there is none or it does
-/// not say.
+/// not say both.
 pub fn size_out() -> Option<(usize, usize)> {
-    let (Width(columns), Height(lines)) = terminal_size_of(io::stdout())?;
-    Some((usize::from(columns), usize::from(lines)))
+    let (columns, lines) = size_of(&io::stdout());
+    Some((columns?, lines?))
 }
 
-fn width(is_terminal: bool, size: Option<(Width, Height)>) -> Option<usize> {
+/// Columns and lines of a terminal, each where it says it: a pseudo-terminal whose columns were
+/// set may say that it has no lines.
+#[cfg(unix)]
+fn size_of(stream: &impl std::os::fd::AsFd) -> (Option<usize>, Option<usize>) {
+    let Ok(size) = rustix::termios::tcgetwinsize(stream) else {
+        return (None, None);
+    };
+    let said = |count: u16| Some(usize::from(count)).filter(|count| *count > 0);
+    (said(size.ws_col), said(size.ws_row))
+}
+
+/// Columns and lines of a terminal, where it says both.
+#[cfg(not(unix))]
+fn size_of(stream: &impl std::os::windows::io::AsHandle) -> (Option<usize>, Option<usize>) {
+    use terminal_size::{Height, Width, terminal_size_of};
+
+    let size = terminal_size_of(stream);
+    let columns = size.map(|(Width(columns), _)| usize::from(columns));
+    (columns, size.map(|(_, Height(lines))| usize::from(lines)))
+}
+
+fn width(is_terminal: bool, (columns, _): (Option<usize>, Option<usize>)) -> Option<usize> {
     let preferred = std::env::var(COLUMNS).ok();
-    width_of(
-        preferred.as_deref(),
-        is_terminal,
-        size.map(|(Width(columns), _)| usize::from(columns)),
-    )
+    width_of(preferred.as_deref(), is_terminal, columns)
 }
 
 /// The width that `COLUMNS` asks for, else that of the terminal, within what can be read.

@@ -244,7 +244,7 @@ pub fn alike(accounts: &[Account]) -> Vec<Vec<&Account>> {
 #[derive(Debug, Clone, PartialEq)]
 pub struct ColumnAccount {
     pub header: String,
-    pub quantity: Message,
+    pub quantity: Quantity,
     pub found_by: Message,
     pub unit: &'static str,
     pub unit_from: Message,
@@ -278,7 +278,7 @@ impl ColumnAccount {
         }
         ColumnAccount {
             header: sensor.header.clone(),
-            quantity: sensor.quantity.name(),
+            quantity: sensor.quantity,
             found_by: sensor.found_by.describe(),
             unit: sensor.unit.symbol(),
             unit_from: sensor.unit_from.describe(),
@@ -310,7 +310,7 @@ impl ColumnAccount {
                 corrections = self.correction()
             ),
         };
-        said.with("quantity", &self.quantity)
+        said.with("quantity", self.quantity.name())
             .with("found_by", &self.found_by)
     }
 }

@@ -89,6 +89,8 @@ pub fn take_out_faults(
             "a dry vessel gets so hot, water does not: write kind = \"dry\" in its [[run]], or correct the unit".to_owned()
         } else if is_temperature && lowest > LOWEST_KELVIN {
             looks_like(sensor, "K")
+        } else if is_temperature && looks_celsius(sensor, lowest, highest) {
+            looks_like(sensor, "°C")
         } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {
             let stuck = "; if the sensor is stuck, leave its cells blank";
             looks_like(sensor, "°F") + stuck + or_the_water(quantity, lowest, highest)
@@ -154,6 +156,16 @@ fn looks_like(sensor: &Sensor, unit: &str) -> String {
     }
 }
 
+/// Whether readings in °F that are too cold to be true are believable as °C, as they are written.
+fn looks_celsius(sensor: &Sensor, lowest: f64, highest: f64) -> bool {
+    let range = believable(sensor.quantity);
+    let written = |value: f64| sensor.unit.of_base(value);
+    sensor.unit.symbol() == "°F"
+        && lowest < *range.start()
+        && range.contains(&written(lowest))
+        && range.contains(&written(highest))
+}
+
 fn wrong_unit(path: &Path, sensor: &Sensor, lowest: f64, highest: f64) -> Problem {
     let range = believable(sensor.quantity);
     let what = format!(
@@ -168,6 +180,7 @@ fn wrong_unit(path: &Path, sensor: &Sensor, lowest: f64, highest: f64) -> Proble
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::{Kind, Unit};
 
     fn series(value: &[f64]) -> Series {
         Series::new((0..value.len() as i64).collect(), value.to_vec())
@@ -179,7 +192,7 @@ mod tests {
             column: 1,
             header: "invented".to_owned(),
             found_by: crate::logs::sensor::FoundBy::Synonym,
-            unit: crate::measure::Unit::base(quantity.meaning().kinds()[0]),
+            unit: Unit::base(quantity.meaning().kinds()[0]),
             unit_from: UnitFrom::Assumed,
             has_unit_in_cells: false,
             vessel: 0,
@@ -202,6 +215,25 @@ mod tests {
         let problem =
             take_out_faults(Path::new("a.csv"), &sensor(Quantity::Water), &mut water).unwrap_err();
         assert!(problem.hint.unwrap().contains("°F"));
+    }
+
+    #[test]
+    fn water_in_celsius_under_a_header_of_fahrenheit_is_refused_and_named() {
+        let fahrenheit = Unit::parse("°F", &[Kind::Temperature]).unwrap();
+        let sensor = Sensor {
+            unit: fahrenheit,
+            unit_from: UnitFrom::Header,
+            ..sensor(Quantity::Water)
+        };
+        let hint_of = |written: [f64; 4]| {
+            let mut water = series(&written.map(|value| fahrenheit.to_base(value)));
+            let refused = take_out_faults(Path::new("a.csv"), &sensor, &mut water);
+            refused.unwrap_err().hint.unwrap()
+        };
+        // Four numbers of °C, from 15 to 70; three of them are below −5 °C as °F.
+        assert!(hint_of([15.0, 18.0, 22.0, 70.0]).contains("looks like °C, but °F is stated"));
+        // A sensor that failed gives numbers that no water has, in either unit.
+        assert!(!hint_of([-40.0, -40.0, -40.0, 150.0]).contains("looks like"));
     }
 
     #[test]

@@ -12,6 +12,8 @@ use crate::message;
 #[serde(rename_all = "kebab-case")]
 pub enum Caveat {
     IrradianceEstimated,
+    /// Of no run, so that there is no rating.
+    IrradianceNotMeasured,
     SensorLiesFlat,
     PlaneNotStated,
     OneDay,
@@ -35,6 +37,10 @@ impl Caveat {
                 Caveat::IrradianceEstimated,
                 assessment.tested.estimates_irradiance(),
             ),
+            (
+                Caveat::IrradianceNotMeasured,
+                !assessment.tested.runs.is_empty() && !assessment.tested.has_irradiance(),
+            ),
             (Caveat::SensorLiesFlat, assessment.tested.lies_flat()),
             (
                 Caveat::PlaneNotStated,
@@ -55,6 +61,7 @@ impl Caveat {
     pub fn describe(self) -> Message {
         match self {
             Caveat::IrradianceEstimated => message!("irradiance-estimated"),
+            Caveat::IrradianceNotMeasured => message!("terminal-irradiance-not-measured"),
             Caveat::SensorLiesFlat => message!("terminal-horizontal"),
             Caveat::PlaneNotStated => message!("terminal-plane-not-stated"),
             Caveat::OneDay => message!("terminal-one-day"),

@@ -296,6 +296,10 @@ finding-impossible-gain = { counted-used } gained more heat than the sunlight in
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = { counted-used } gained more heat than the sunlight intercepted, by more than the uncertainty of the estimated irradiance (± { $percent } %); the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
+finding-impossible-rating = the rating of { $power } W is more than the sunlight that falls on the intercept area at { $irradiance } W/m², { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-rating-estimated = the rating of { $power } W is more than the sunlight that falls on the intercept area at { $irradiance } W/m², { $sunlight } W, by more than the uncertainty of the estimated irradiance (± { $percent } %)
+finding-impossible-rating-remedy = check the units of temperature, the intercept area and the load of water
 finding-gain-beyond = { counted-used } gained more heat than the irradiance accounts for; the first took { $power } W from { $sunlight } W
 finding-gain-beyond-remedy = check the mass of water, the intercept area and the units, and measure irradiance with a sensor that faces the sun
 # { $limits }: a list of finding-own-limit.
@@ -360,6 +364,8 @@ conditions-no-line = no line
 # Of gusts.
 conditions-never = never
 conditions-gust = for { $time } at most
+# Intervals were formed, and none of them is used.
+conditions-none-used = none used
 conditions-no-interval = no interval
 conditions-not-measured = not measured
 conditions-observed = Observed: lowest to highest of all intervals. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
@@ -1234,6 +1240,9 @@ notice-in-future = { $log }: its readings are of { $found }, and today is { $iss
 notice-odd-run = { $log }: its intervals take up { $share } % of the power that the line of the other { $others } runs says; if the cooker, the load or the columns are not the same, give it a campaign of its own or correct them; if they are, say in its notes what was different
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } is { $value } { $unit } in each of { $readings } readings over { $time }, while others change; check that the sensor was connected and that this is its column; leave the cells blank where nothing was measured
+# { $first }, { $highest }: numbers as they stand in the log, without a unit.
+notice-celsius-as-fahrenheit = { $log }: this looks like °C: the water in column "{ $column }" begins at { $first }, near the air of { $air }, and ends at { $highest } at most, and as °F it would begin at { $first_c }; if it is in °C, write (°C) behind the header, or correct the unit of the water under [units]
+notice-celsius-as-fahrenheit-no-air = { $log }: this looks like °C: the water in column "{ $column }" begins at { $first } and ends at { $highest } at most, and as °F it would begin at { $first_c }; if it is in °C, write (°C) behind the header, or correct the unit of the water under [units]
 notice-water-air-exchanged = { $log }: the air rises by { $air } K and the water by { $water } K; if the columns are exchanged, name each by water_temperature and ambient_temperature under [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } of water on { $area } is { $load }; if the number were pounds, it would be { $meant }, and { $expected } is expected: if it is, convert it (1 lb is 0.4536 kg)
@@ -2379,6 +2388,7 @@ terminal-report = report
 # Data that nobody measured.
 terminal-invented = { $title } (invented)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiance not measured
 terminal-horizontal = horizontal sensor
 terminal-plane-not-stated = plane of the sensor not stated
 terminal-one-day = one day only: ± is not 95 %

@@ -298,6 +298,10 @@ finding-impossible-gain = { counted-used } con más calor ganado que energía so
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = { counted-used } con más calor ganado que energía solar captada, por más que la incertidumbre de la irradiancia estimada (± { $percent } %); el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
+finding-impossible-rating = el resultado de { $power } W es mayor que la energía solar que llega al área de captación con { $irradiance } W/m², { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-rating-estimated = el resultado de { $power } W es mayor que la energía solar que llega al área de captación con { $irradiance } W/m², { $sunlight } W, por más que la incertidumbre de la irradiancia estimada (± { $percent } %)
+finding-impossible-rating-remedy = compruebe las unidades de temperatura, el área de captación y la carga de agua
 finding-gain-beyond = { counted-used } con más calor ganado que el que explica la irradiancia; el primero absorbió { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = compruebe la masa de agua, el área de captación y las unidades, y mida la irradiancia con un sensor orientado al sol
 # { $limits }: a list of finding-own-limit.
@@ -364,6 +368,8 @@ conditions-no-line = sin recta
 # Of gusts.
 conditions-never = nunca
 conditions-gust = durante { $time } como máximo
+# Intervals were formed, and none of them is used.
+conditions-none-used = ninguno usado
 conditions-no-interval = ningún intervalo
 conditions-not-measured = no medido
 conditions-observed = Observado: del mínimo al máximo, en todos los intervalos. Un intervalo que incumple varias condiciones se cuenta en cada una. Nombres cortos: los de las figuras y la tabla de intervalos.
@@ -1243,6 +1249,9 @@ notice-in-future = { $log }: sus lecturas son del { $found }, y hoy es { $issued
 notice-odd-run = { $log }: sus intervalos toman el { $share } % de la potencia que dice la recta de las otras { $others } series; si es de otra cocina, o su carga o sus columnas son otras, haga con ella otra campaña o corríjalas; si no, diga en sus notas qué fue distinto
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } vale { $value } { $unit } en cada una de las { $readings } lecturas durante { $time }, mientras otras magnitudes cambian; compruebe que el sensor estaba conectado y que esa es su columna; deje en blanco las celdas donde no se midió nada
+# { $first }, { $highest }: numbers as they stand in the log, without a unit.
+notice-celsius-as-fahrenheit = { $log }: esto parece °C: el agua en la columna «{ $column }» empieza en { $first }, cerca del aire a { $air }, y llega como máximo a { $highest }; en °F empezaría a { $first_c }; si está en °C, escriba (°C) tras el encabezado, o corrija la unidad del agua bajo [units]
+notice-celsius-as-fahrenheit-no-air = { $log }: esto parece °C: el agua en la columna «{ $column }» empieza en { $first } y llega como máximo a { $highest }; en °F empezaría a { $first_c }; si está en °C, escriba (°C) tras el encabezado, o corrija la unidad del agua bajo [units]
 notice-water-air-exchanged = { $log }: el aire sube { $air } K y el agua { $water } K; si las columnas están intercambiadas, nombre cada una con water_temperature y ambient_temperature bajo [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } de agua sobre { $area } son { $load }; si el número fueran libras, serían { $meant }, y se esperan { $expected }: si lo son, conviértalas (1 lb son 0,4536 kg)
@@ -2422,6 +2431,7 @@ terminal-report = informe
 # Data that nobody measured.
 terminal-invented = { $title } (inventado)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiancia no medida
 terminal-horizontal = sensor horizontal
 terminal-plane-not-stated = plano del sensor sin indicar
 terminal-one-day = un solo día: ± no es del 95 %

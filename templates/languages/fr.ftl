@@ -310,6 +310,10 @@ finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleu
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté, au-delà de l’incertitude de l’irradiance estimée (± { $percent } %) ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
+finding-impossible-rating = le résultat de { $power } W dépasse le rayonnement solaire reçu par la surface de captation sous { $irradiance } W/m², { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-rating-estimated = le résultat de { $power } W dépasse le rayonnement solaire reçu par la surface de captation sous { $irradiance } W/m², { $sunlight } W, au-delà de l’incertitude de l’irradiance estimée (± { $percent } %)
+finding-impossible-rating-remedy = vérifier les unités de température, la surface de captation et la charge d’eau
 finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-gain-beyond-remedy = vérifier la masse d’eau, la surface de captation et les unités, et mesurer l’irradiance avec un capteur face au soleil
 # { $limits }: a list of finding-own-limit.
@@ -379,6 +383,8 @@ conditions-no-line = pas de droite
 # Of gusts.
 conditions-never = jamais
 conditions-gust = pendant { $time } au plus
+# Intervals were formed, and none of them is used.
+conditions-none-used = aucun retenu
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
 conditions-observed = Observé : de la valeur la plus basse à la plus haute, sur tous les intervalles. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
@@ -1269,6 +1275,9 @@ notice-in-future = { $log } : ses relevés sont du { $found }, et nous sommes l
 notice-odd-run = { $log } : ses intervalles prennent { $share } % de la puissance que dit la droite des { $others } autres séries ; si elle est d’un autre cuiseur, ou si sa charge ou ses colonnes sont autres, faites-en une autre campagne ou corrigez-les ; sinon, dites dans ses notes ce qui était différent
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans chacun des { $readings } relevés pendant { $time }, alors que d’autres grandeurs changent ; vérifiez que le capteur était branché et que c’est bien sa colonne ; laissez vides les cellules où rien n’a été mesuré
+# { $first }, { $highest }: numbers as they stand in the log, without a unit.
+notice-celsius-as-fahrenheit = { $log } : cela ressemble à des °C : l’eau dans la colonne « { $column } » commence à { $first }, près de l’air à { $air }, et atteint au plus { $highest } ; en °F elle commencerait à { $first_c } ; si elle est en °C, écrivez (°C) après l’en-tête, ou corrigez l’unité de l’eau sous [units]
+notice-celsius-as-fahrenheit-no-air = { $log } : cela ressemble à des °C : l’eau dans la colonne « { $column } » commence à { $first } et atteint au plus { $highest } ; en °F elle commencerait à { $first_c } ; si elle est en °C, écrivez (°C) après l’en-tête, ou corrigez l’unité de l’eau sous [units]
 notice-water-air-exchanged = { $log } : l’air monte de { $air } K et l’eau de { $water } K ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs } : { $water } d’eau sur { $area } font { $load } ; si le nombre était en livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-le (1 lb vaut 0,4536 kg)
@@ -2452,6 +2461,7 @@ terminal-report = rapport
 # Data that nobody measured.
 terminal-invented = { $title } (inventé)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiance non mesurée
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
 terminal-one-day = un seul jour : ± n’est pas à 95 %

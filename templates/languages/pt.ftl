@@ -300,6 +300,10 @@ finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a e
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além da incerteza da irradiância estimada (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
+finding-impossible-rating = o resultado de { $power } W é maior que a energia solar que incide na área de interceptação a { $irradiance } W/m², { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-rating-estimated = o resultado de { $power } W é maior que a energia solar que incide na área de interceptação a { $irradiance } W/m², { $sunlight } W, além da incerteza da irradiância estimada (± { $percent } %)
+finding-impossible-rating-remedy = verifique as unidades de temperatura, a área de interceptação e a carga de água
 finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol
 # { $limits }: a list of finding-own-limit.
@@ -366,6 +370,8 @@ conditions-no-line = sem reta
 # Of gusts.
 conditions-never = nunca
 conditions-gust = por { $time } no máximo
+# Intervals were formed, and none of them is used.
+conditions-none-used = nenhum usado
 conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
 conditions-observed = Observado: do menor ao maior de todos os intervalos. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
@@ -1237,6 +1243,9 @@ notice-in-future = { $log }: as suas leituras são de { $found }, e hoje é { $i
 notice-odd-run = { $log }: os seus intervalos recebem { $share } % da potência que diz a reta das outras { $others } séries; se ela é de outro fogão, ou se a sua carga ou as suas colunas são outras, faça dela outra campanha ou corrija-as; se não, diga nas suas notas o que foi diferente
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } é { $value } { $unit } em cada uma das { $readings } leituras durante { $time }, enquanto outras grandezas mudam; verifique se o sensor estava ligado e se essa é a sua coluna; deixe vazias as células onde nada foi medido
+# { $first }, { $highest }: numbers as they stand in the log, without a unit.
+notice-celsius-as-fahrenheit = { $log }: isto parece °C: a água na coluna “{ $column }” começa em { $first }, perto do ar a { $air }, e chega no máximo a { $highest }; em °F começaria a { $first_c }; se está em °C, escreva (°C) depois do cabeçalho, ou corrija a unidade da água em [units]
+notice-celsius-as-fahrenheit-no-air = { $log }: isto parece °C: a água na coluna “{ $column }” começa em { $first } e chega no máximo a { $highest }; em °F começaria a { $first_c }; se está em °C, escreva (°C) depois do cabeçalho, ou corrija a unidade da água em [units]
 notice-water-air-exchanged = { $log }: o ar sobe { $air } K e a água { $water } K; se as colunas estão trocadas, indique cada uma com water_temperature e ambient_temperature em [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } de água sobre { $area } são { $load }; se o número fosse em libras, seriam { $meant }, e se esperam { $expected }: se for, converta-o (1 lb são 0,4536 kg)
@@ -2415,6 +2424,7 @@ terminal-report = relatório
 # Data that nobody measured.
 terminal-invented = { $title } (inventada)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = irradiância não medida
 terminal-horizontal = sensor na horizontal
 terminal-plane-not-stated = plano do sensor sem indicação
 terminal-one-day = um só dia: ± não é de 95 %

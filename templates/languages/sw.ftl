@@ -297,6 +297,10 @@ finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi y
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa, kupita utovu wa uhakika wa mnururisho uliokadiriwa (± { $percent } %); cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
+finding-impossible-rating = tathmini ya { $power } W ni zaidi ya mwanga wa jua unaoangukia eneo la kupokea mwanga kwa { $irradiance } W/m², { $sunlight } W
+# { $percent }: how far the estimate may be off, for 95 %.
+finding-impossible-rating-estimated = tathmini ya { $power } W ni zaidi ya mwanga wa jua unaoangukia eneo la kupokea mwanga kwa { $irradiance } W/m², { $sunlight } W, kupita utovu wa uhakika wa mnururisho uliokadiriwa (± { $percent } %)
+finding-impossible-rating-remedy = kagua vizio vya halijoto, eneo la kupokea mwanga na uzito wa maji
 finding-gain-beyond = joto lililopatikana katika { counted-used } ni zaidi ya lile ambalo mnururisho unaeleza; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-gain-beyond-remedy = kagua uzito wa maji, eneo la kupokea mwanga na vizio, na upime mnururisho kwa kihisi kinacholielekea jua
 # { $limits }: a list of finding-own-limit.
@@ -363,6 +367,8 @@ conditions-no-line = hakuna mstari
 # Of gusts.
 conditions-never = kamwe
 conditions-gust = kwa si zaidi ya { $time }
+# Intervals were formed, and none of them is used.
+conditions-none-used = hakuna kilichotumika
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
 conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa ya vipindi vyote. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
@@ -1269,6 +1275,9 @@ notice-in-future = { $log }: vipimo vyake ni vya { $found }, na leo ni { $issued
 notice-odd-run = { $log }: vipindi vyake vinapokea { $share } % ya nguvu ambayo mstari wa duru nyingine { $others } unasema; ikiwa ni ya jiko jingine, au mzigo wake au safuwima zake ni nyingine, ifanyie kampeni yake au zisahihishe; la sivyo, sema katika maelezo yake kilichokuwa tofauti
 # { $quantity } is a quantity-…; { $time } is a duration.
 notice-stuck-sensor = { $log }: { $quantity } ni { $value } { $unit } katika kila kimoja cha vipimo { $readings } kwa muda wa { $time }, huku vingine vikibadilika; kagua kama kihisi kiliunganishwa na kama hii ndiyo safuwima yake; acha seli tupu pasipopimwa kitu
+# { $first }, { $highest }: numbers as they stand in the log, without a unit.
+notice-celsius-as-fahrenheit = { $log }: hii inaonekana kama °C: maji katika safuwima "{ $column }" yanaanza kwa { $first }, karibu na hewa ya { $air }, na yanafika { $highest } kwa upeo; kwa °F yangeanza kwa { $first_c }; ikiwa ni °C, andika (°C) baada ya kichwa, au sahihisha kizio cha maji chini ya [units]
+notice-celsius-as-fahrenheit-no-air = { $log }: hii inaonekana kama °C: maji katika safuwima "{ $column }" yanaanza kwa { $first } na yanafika { $highest } kwa upeo; kwa °F yangeanza kwa { $first_c }; ikiwa ni °C, andika (°C) baada ya kichwa, au sahihisha kizio cha maji chini ya [units]
 notice-water-air-exchanged = { $log }: hewa inapanda kwa { $air } K na maji kwa { $water } K; ikiwa safuwima zimebadilishana, itaje kila moja kwa water_temperature na ambient_temperature chini ya [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama namba ingekuwa pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, ibadilishe (1 lb ni 0.4536 kg)
@@ -2453,6 +2462,7 @@ terminal-report = ripoti
 # Data that nobody measured.
 terminal-invented = { $title } (ya kubuni)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-irradiance-not-measured = mnururisho haukupimwa
 terminal-horizontal = kihisi cha mlalo
 terminal-plane-not-stated = bapa la kihisi halikutajwa
 terminal-one-day = siku moja tu: ± si ya 95 %

@@ -81,6 +81,7 @@ INDICATIVE = [
     "irradiance-estimated",
     "wind-estimated",
     "impossible-gain",
+    "impossible-rating",
     "requirement-relaxed",
 ]
 NOTES = ["recommendation-relaxed", "limit-tightened", "excluded-by-tester", "extrapolated"]
@@ -590,7 +591,14 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
     if any("excluded-by-tester" in i["reasons"] for i in intervals):
         found.add("excluded-by-tester")
 
-    if "impossible-gain" in found and faced_the_sun and beyond_sunlight:
+    is_impossible = "impossible-gain" in found and faced_the_sun and beyond_sunlight
+    # A rating above the sunlight on the area at 700 W/m² is as impossible, and told only once.
+    if not is_impossible and rating is not None and faced_the_sun:
+        if rating["ps50_w"] > most * area_m2 * 700:
+            found.add("impossible-rating")
+            is_impossible = True
+
+    if is_impossible:
         level = "not-valid"
     elif found & set(INDICATIVE):
         level = "indicative"

@@ -521,3 +521,26 @@ fn procedures_are_named_by_their_words_and_with_the_practice_among_them() {
         refuses_campaign("demonstration = true", &to, &parts);
     }
 }
+
+#[test]
+fn logs_that_are_not_there_are_named_each_and_not_taken_for_one() {
+    let bench = Bench::new();
+    for day in [2, 3] {
+        fs::remove_file(bench.path(&format!("mallee/day-{day}.csv"))).unwrap();
+    }
+    let told = [
+        "the log \"day-2.csv\" is not there",
+        "the log \"day-3.csv\" is not there",
+    ];
+    let ended = bench.refuses(4, &told);
+    assert!(!ended.err.contains("same log"), "{}", ended.err);
+    assert_eq!(
+        ended.err.matches("is not there").count(),
+        2,
+        "{}",
+        ended.err
+    );
+    // One that is named twice is one, whether it is there or not.
+    bench.replace("mallee/campaign.toml", "day-3.csv", "day-2.csv");
+    bench.refuses(4, &["names the same log as [[run]] 2"]);
+}

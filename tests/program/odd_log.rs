@@ -55,6 +55,27 @@ fn one_row_gives_no_interval_and_a_notice_that_says_so() {
 }
 
 #[test]
+fn without_irradiance_the_row_says_why_and_the_intervals_are_told_as_they_were() {
+    let bench = Bench::new();
+    for day in 1..=3 {
+        let log = format!("mallee/day-{day}.csv");
+        bench.replace(&log, "irradiance_w_m2", "dust");
+    }
+    let said = ["✗ ", "no rating; irradiance not measured"];
+    bench.run(&["report", "mallee"]).exits(0).prints(&said);
+    let checked = ["✗ No rating (irradiance not measured): Mallee trough"];
+    bench.run(&["check", "mallee"]).exits(0).prints(&checked);
+    let rating = bench.rating("mallee");
+    assert!(!rating["intervals"].as_array().unwrap().is_empty());
+    // Its text without spaces.
+    let text = bench.pdf_text("reports/mallee.pdf");
+    for told in ["Irradiancenotmeasured", "longgustsnoneused", "Solartimenoneused"] {
+        assert!(text.contains(told), "{told}: {text}");
+    }
+    assert!(!text.contains("nointerval"), "{text}");
+}
+
+#[test]
 fn a_hole_in_a_log_is_named_with_its_times() {
     let bench = Bench::new();
     bench.change_lines("mallee/day-2.csv", |_, text| {

@@ -107,6 +107,23 @@ fn commands() -> Vec<(Vec<&'static str>, &'static str)> {
     ]
 }
 
+/// A pseudo-terminal whose columns alone were set, as by `stty cols 60`.
+#[test]
+fn columns_count_though_the_terminal_says_that_it_has_no_lines() {
+    let folder = folder_of(&["open-dish"]);
+    let arguments = ["check", "open-dish"];
+    let shown = |size: (u16, u16)| {
+        let typist = Typist::at_size(folder.path(), &arguments, size, &NO_COLOURS);
+        let (code, bytes) = typist.screen();
+        assert_eq!(code, 0);
+        String::from_utf8(bytes).unwrap().replace("\r\n", "\n")
+    };
+    let narrow = shown((60, 0));
+    fits(&narrow, 60, "60 columns, no lines");
+    assert_eq!(narrow, shown((60, 40)));
+    assert_ne!(narrow, shown((0, 0)));
+}
+
 #[test]
 fn check_plan_and_compare_fit_every_width_in_every_language_verdict_first() {
     let folder = folder();

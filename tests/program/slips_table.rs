@@ -10,6 +10,11 @@ fn with_power(index: usize, row: &mut Row, power: f64) {
     row.water_c = rows(7, power)[index].water_c;
 }
 
+/// A temperature in °C as a thermometer in °F shows it.
+fn fahrenheit(celsius: f64) -> f64 {
+    celsius * 1.8 + 32.0
+}
+
 /// The row so many hours later; into the next day at midnight.
 fn later(row: &mut Row, hours: u32) {
     row.clock_s += hours * 3600;
@@ -91,6 +96,9 @@ pub const SLIPS: &[Slip] = &[
     Slip { what: "water that never changes", edits: &[Rows(&[6], |_, row| row.water_c = 27.4)], said: &["day-6.csv: water temperature is 27.4 °C in each of 47 readings"] },
     Slip { what: "irradiance in kW/m²", edits: &[Text(6, "irradiance_w_m2", "irradiance"), Rows(&[6], |_, row| row.sun_w_m2 /= 890.0)], said: &["this looks like kW/m²"] },
     Slip { what: "water in °F", edits: &[Rows(&[6], |_, row| row.water_c = row.water_c * 1.8 + 32.0)], said: &["this looks like °F"] },
+    Slip { what: "water in °C under a header in °F", edits: &[Text(6, "water_c", "water_f")], said: &["day-6.csv: this looks like °C: the water in column \"water_f\" begins at 27, near the air of 26 °C … as °F it would begin at −3 °C … write (°C) behind the header"] },
+    Slip { what: "water and air in °C under headers in °F", edits: &[Text(6, "water_c,ambient_c", "water_f,ambient_f")], said: &["day-6.csv: this looks like °C: the water in column \"water_f\" begins at 27 and ends at … as °F it would begin at −3 °C", "finding no-loss"] },
+    Slip { what: "water in °C with °F under [units]", edits: &[Text(5, "water_c", "water"), Text(6, "water_c", "water"), Text(7, "water_c", "water"), Text(8, "water_c", "water"), Toml("[instruments.irr", "[units]\nwater_temperature = \"°F\"\n[instruments.irr")], said: &["day-5.csv: this looks like °C", "day-6.csv: this looks like °C", "day-7.csv: this looks like °C", "day-8.csv: this looks like °C", "finding too-few-intervals", "finding too-few-days", "finding no-rating"] },
     Slip { what: "water in kelvin", edits: &[Rows(&[6], |_, row| row.water_c += 273.15)], said: &["this looks like K"] },
     Slip { what: "a spike", edits: &[Rows(&[6], |index, row| if index == 9 { row.water_c = 850.0; })], said: &["day-6.csv: 1 reading in column \"water_c\" cannot be true"] },
     Slip { what: "no wind", edits: &[Text(6, ",wind_m_s", ",gusts")], said: &["day-6.csv: no column is understood as wind speed", "finding wind-not-measured"] },
@@ -113,6 +121,10 @@ pub const UNSUSPICIOUS: &[Slip] = &[
     Slip { what: "a calm day: cups that stand still", edits: &[Rows(&[6], |_, row| row.wind_m_s = 0.0)], said: &[] },
     Slip { what: "cups that stand still, and the offset of their logger", edits: &[Rows(&[6], |_, row| row.wind_m_s = 0.4)], said: &[] },
     Slip { what: "weather that is typed in once", edits: &[Rows(&[6], |_, row| { row.wind_m_s = 0.9; row.air_c = 24.3; row.sun_w_m2 = 893.0; })], said: &[] },
+    Slip { what: "water in °F under a header in °F", edits: &[Text(6, "water_c", "water_f"), Rows(&[6], |_, row| row.water_c = fahrenheit(row.water_c))], said: &[] },
+    Slip { what: "water and air in °F, a short heating", edits: &[Text(6, "water_c,ambient_c", "water_f,ambient_f"), Rows(&[6], |index, row| { row.water_c = fahrenheit(row.water_c); row.air_c = fahrenheit(row.air_c); row.is_gone = index > 16; })], said: &[] },
+    Slip { what: "water of a cold well in °F on a hot day", edits: &[Text(6, "water_c", "water_f"), Rows(&[6], |index, row| { row.water_c = fahrenheit(row.water_c - 20.0); row.air_c += 9.0; row.is_gone = index > 18; })], said: &[] },
+    Slip { what: "frost: water in °F that begins at freezing", edits: &[Text(6, "water_c,ambient_c", "water_f,ambient_f"), Rows(&[6], |index, row| { row.water_c = fahrenheit(row.water_c - 27.0); row.air_c = fahrenheit(row.air_c - 28.0); row.is_gone = index > 18; })], said: &[] },
     Slip { what: "one run a month later", edits: &[Rows(&[8], |_, row| row.date = "2026-05-08".to_owned())], said: &[] },
     Slip { what: "two runs a year later", edits: &[Rows(&[7, 8], |_, row| row.date = row.date.replace("2026", "2025")), Toml("day-5.csv", "x"), Toml("day-7.csv", "day-5.csv"), Toml("\"x\"", "\"day-7.csv\"")], said: &[] },
     Slip { what: "a day with a tenth less power", edits: &[Rows(&[7], |index, row| with_power(index, row, 0.9))], said: &[] },

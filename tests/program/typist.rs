@@ -42,13 +42,23 @@ impl Typist {
         columns: u16,
         variables: &[(&str, &str)],
     ) -> Self {
+        Typist::at_size(folder, arguments, (columns, 40), variables)
+    }
+
+    /// The same at a terminal of so many columns and lines.
+    pub fn at_size(
+        folder: &Path,
+        arguments: &[impl AsRef<OsStr>],
+        (columns, lines): (u16, u16),
+        variables: &[(&str, &str)],
+    ) -> Self {
         let ours = openpt(OpenptFlags::RDWR | OpenptFlags::NOCTTY).unwrap();
         grantpt(&ours).unwrap();
         unlockpt(&ours).unwrap();
         let name = ptsname(&ours, Vec::new()).unwrap();
         let theirs = open(&*name, OFlags::RDWR | OFlags::NOCTTY, Mode::empty()).unwrap();
         let size = Winsize {
-            ws_row: 40,
+            ws_row: lines,
             ws_col: columns,
             ws_xpixel: 0,
             ws_ypixel: 0,

@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
-use super::limits::RATING_DIFFERENCE_K;
+use super::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use super::own_limits::own_limit_findings;
 use super::rated::Rated;
 use super::reason::Reason;
@@ -69,7 +69,15 @@ pub fn judge(
     findings.extend(line_findings(limits, rated, lacks));
     findings.extend(load_finding(limits, &tested.runs, screenings));
     findings.extend(measurement_findings(tested, screenings));
-    findings.extend(gain_finding(tested, intervals));
+    let gain = gain_finding(tested, intervals);
+    // Heat that no interval can have taken up says the same, and from the readings themselves.
+    let is_told = gain
+        .as_ref()
+        .is_some_and(|found| found.level == Level::NotValid);
+    findings.extend(gain);
+    if !is_told {
+        findings.extend(rated.and_then(|rated| beyond_sunlight(tested, &rated.rating)));
+    }
     findings.extend(own_limit_findings(
         limits,
         intervals,
@@ -414,6 +422,33 @@ fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> 
         FindingCode::ImpossibleGain,
         said,
         remedy,
+    ))
+}
+
+/// A rating above the sunlight that falls on the intercept area at the irradiance for which it is
+/// stated, by more than an estimate of irradiance may be off. No single interval need be
+/// impossible: a line that is read far beyond its points gives such a number, and so does a slip
+/// that makes hot water look cold.
+fn beyond_sunlight(tested: &Tested, rating: &Rating) -> Option<S580Finding> {
+    let sunlight_w = tested.campaign.cooker.intercept_area_m2 * STANDARD_IRRADIANCE_W_M2;
+    let allowance = Allowance::of(tested);
+    if !allowance.is_exceeded_by(rating.ps50_w / sunlight_w) {
+        return None;
+    }
+    let said = match allowance {
+        Allowance::Estimated(off) => message!(
+            "finding-impossible-rating-estimated",
+            percent = fixed(100.0 * off, 0)
+        ),
+        Allowance::Measured | Allowance::Open => message!("finding-impossible-rating"),
+    };
+    Some(S580Finding::of(
+        Level::NotValid,
+        FindingCode::ImpossibleRating,
+        said.with("power", fixed(rating.ps50_w, 0))
+            .with("sunlight", fixed(sunlight_w, 0))
+            .with("irradiance", short(STANDARD_IRRADIANCE_W_M2)),
+        message!("finding-impossible-rating-remedy"),
     ))
 }
 

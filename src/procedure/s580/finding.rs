@@ -22,6 +22,7 @@ pub enum FindingCode {
     IrradianceNotNormal,
     IrradiancePlaneNotStated,
     ImpossibleGain,
+    ImpossibleRating,
     RequirementRelaxed,
     RecommendationRelaxed,
     LimitTightened,
@@ -33,7 +34,7 @@ impl FindingCode {
     /// not the irradiance that it needs; then what more of the same does not mend, then the rest.
     pub fn place(self) -> u8 {
         match self {
-            FindingCode::ImpossibleGain => 0,
+            FindingCode::ImpossibleGain | FindingCode::ImpossibleRating => 0,
             FindingCode::NoRating | FindingCode::LineNotFalling | FindingCode::NoUsefulHeat => 1,
             FindingCode::IrradianceEstimated
             | FindingCode::IrradianceNotNormal
@@ -69,6 +70,7 @@ impl FindingCode {
             FindingCode::IrradianceNotNormal => "irradiance-not-normal",
             FindingCode::IrradiancePlaneNotStated => "irradiance-plane-not-stated",
             FindingCode::ImpossibleGain => "impossible-gain",
+            FindingCode::ImpossibleRating => "impossible-rating",
             FindingCode::RequirementRelaxed => "requirement-relaxed",
             FindingCode::RecommendationRelaxed => "recommendation-relaxed",
             FindingCode::LimitTightened => "limit-tightened",

@@ -1,5 +1,6 @@
 //! Every slip of a campaign, in the order in which it is told.
 
+use super::celsius::celsius_as_fahrenheit;
 use super::dates::date_slips;
 use super::exchanged::exchanged;
 use super::load::load_slips;
@@ -28,6 +29,8 @@ pub fn find_slips(tested: &Tested, s580: &S580) -> Vec<SlipNotice> {
         let sun = sun_slip(tested, run).filter(|_| !is_misplaced);
         slips.extend(sun.map(SlipNotice::Sun));
         slips.extend(exchanged(run).map(SlipNotice::WaterAndAirExchanged));
+        let celsius = celsius_as_fahrenheit(tested, run);
+        slips.extend(celsius.map(SlipNotice::CelsiusAsFahrenheit));
         let stuck = stuck_sensors(tested, run).into_iter();
         slips.extend(stuck.map(SlipNotice::StuckSensor));
     }

@@ -5,6 +5,7 @@
 //! in the future, which take the time of issue ([`dates`]). Bounds are so wide that honest tests
 //! keep within them; each has its reason beside it.
 
+pub mod celsius;
 pub mod dates;
 pub mod exchanged;
 pub mod find;

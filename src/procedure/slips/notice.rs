@@ -1,5 +1,6 @@
 //! Every slip as a notice.
 
+use super::celsius::CelsiusAsFahrenheit;
 use super::dates::DateSlip;
 use super::exchanged::WaterAndAirExchanged;
 use super::load::LoadSlip;
@@ -18,6 +19,7 @@ pub enum SlipNotice {
     OddRun(OddRun),
     StuckSensor(StuckSensor),
     WaterAndAirExchanged(WaterAndAirExchanged),
+    CelsiusAsFahrenheit(CelsiusAsFahrenheit),
     Load(LoadSlip),
 }
 
@@ -31,6 +33,7 @@ impl SlipNotice {
             SlipNotice::OddRun(slip) => slip.message(),
             SlipNotice::StuckSensor(slip) => slip.message(),
             SlipNotice::WaterAndAirExchanged(slip) => slip.message(),
+            SlipNotice::CelsiusAsFahrenheit(slip) => slip.message(),
             SlipNotice::Load(slip) => slip.message(),
         }
     }

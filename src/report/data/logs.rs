@@ -69,7 +69,7 @@ struct ColumnEntry {
 pub fn log_entry(account: &Account, zone: &TimeZone) -> LogEntry {
     let columns = account.columns.iter().map(|column| ColumnEntry {
         column: column.header.clone(),
-        quantity: column.quantity.to_string(),
+        quantity: column.quantity.name().to_string(),
         found_by: column.found_by.to_string(),
         unit: column.unit,
         unit_from: column.unit_from.to_string(),

@@ -5,6 +5,8 @@ use simmerline::procedure::finding::Level;
 use simmerline::procedure::s580::intervals::Measured;
 
 use crate::kit::heating::water_c;
+use crate::kit::rate::{rate, sample};
+use crate::kit::samples::sample_folder;
 use crate::pipeline::trial::*;
 
 /// A fair campaign whose intercept area is stated far too small.
@@ -137,4 +139,52 @@ fn what_more_days_do_not_mend_stands_before_what_they_do() {
     let told = report(&assessment).headline.findings;
     let told: Vec<&str> = told.iter().map(|finding| finding.code.as_str()).collect();
     assert_eq!(told, ["irradiance-not-normal", "too-few-days"]);
+}
+
+/// The sample of a plain dish, its water in °C under a header in °F.
+fn dish_in_wrong_degrees(from: &str, to: &str) -> Assessment {
+    let text = |name: &str| std::fs::read_to_string(sample_folder("open-dish").join(name)).unwrap();
+    let campaign = text("campaign.toml");
+    assert!(campaign.contains(from));
+    let logs = (16..=19).map(|day| format!("2026-09-{day}.csv"));
+    let logs: Vec<(String, String)> = logs
+        .map(|name| (name.clone(), text(&name).replace("water_c", "water_f")))
+        .collect();
+    let logs: Vec<(&str, &str)> = logs
+        .iter()
+        .map(|(name, log)| (name.as_str(), log.as_str()))
+        .collect();
+    rate(&campaign.replace(from, to), &logs).unwrap()
+}
+
+#[test]
+fn a_rating_above_the_sunlight_on_the_area_is_not_valid() {
+    // Eight sides, 1.22 m from corner to corner: 2 √2 (1.22/2)² = 1.0525 m², on which 737 W
+    // fall at 700 W/m².
+    let assessment = dish_in_wrong_degrees("plane = \"normal\"", "plane = \"normal\"");
+    let rating = assessment.s580.rating().unwrap();
+    assert!(rating.ps50_w > 736.7, "{}", rating.ps50_w);
+    assert!(assessment.s580.is_not_valid());
+    assert_eq!(level_of_gain(&assessment), None);
+    let said = finding(&assessment, "impossible-rating");
+    assert!(said.contains("at 700 W/m², 737 W"), "{said}");
+    let page_one = &report(&assessment).headline.findings[0];
+    assert_eq!(page_one.code, "impossible-rating");
+    assert!(page_one.remedy.contains("units of temperature"));
+    assert!(!codes(&sample("open-dish")).contains(&"impossible-rating"));
+}
+
+#[test]
+fn a_rating_above_the_sunlight_that_another_plane_may_explain_is_not_struck() {
+    let flat = dish_in_wrong_degrees("plane = \"normal\"", "plane = \"horizontal\"");
+    assert!(!flat.s580.is_not_valid(), "{:?}", codes(&flat));
+}
+
+#[test]
+fn what_intervals_have_said_of_the_sunlight_the_rating_does_not_say_again() {
+    let tiny = Trial::fair().change("intercept_area_m2 = 1.0", "intercept_area_m2 = 0.15");
+    let assessment = tiny.rated();
+    let rating = assessment.s580.rating().unwrap();
+    assert!(rating.ps50_w > 0.15 * 700.0, "{}", rating.ps50_w);
+    assert!(!codes(&assessment).contains(&"impossible-rating"));
 }

@@ -13,7 +13,8 @@ use crate::kit::rate::{sample, samples_with_water};
 use crate::kit::samples::{sample_folder, sample_names};
 
 /// Every finding that a campaign can have, but for those that no honest test shows:
-/// `no-rating`, `line-not-falling`, `no-useful-heat` and `irradiance-plane-not-stated`.
+/// `no-rating`, `line-not-falling`, `no-useful-heat`, `irradiance-plane-not-stated` and
+/// `impossible-rating`.
 const FINDINGS: [&str; 14] = [
     "excluded-by-tester",
     "extrapolated",

@@ -51,7 +51,9 @@ fn reason(code: FindingCode, lies_flat: bool) -> Message {
         FindingCode::IrradianceNotNormal if lies_flat => message!("status-flat"),
         FindingCode::IrradianceNotNormal => message!("status-irradiance-missing"),
         FindingCode::IrradiancePlaneNotStated => message!("status-plane-not-stated"),
-        FindingCode::ImpossibleGain => message!("status-impossible-gain"),
+        FindingCode::ImpossibleGain | FindingCode::ImpossibleRating => {
+            message!("status-impossible-gain")
+        }
         FindingCode::RequirementRelaxed | FindingCode::RecommendationRelaxed => {
             message!("status-own-limits-looser")
         }

@@ -117,8 +117,7 @@ fn brief_row(
     };
     BriefRow {
         what: words.say(what),
-        observed: words
-            .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.used().count()))),
+        observed: words.say(observed.unwrap_or_else(|| nothing_used(assessment, &limits))),
         set_aside: count_or_dash(set_aside, is_observed),
     }
 }
@@ -340,6 +339,18 @@ fn longest_gust(assessment: &Assessment) -> Option<Message> {
         0.0 => message!("conditions-never"),
         seconds => message!("conditions-gust", time = duration(seconds)),
     })
+}
+
+/// Why the used intervals saw nothing: none is used, though there are some that had it measured;
+/// else as for all intervals.
+fn nothing_used(assessment: &Assessment, limits: &[&S580Limit]) -> Phrase {
+    let is_measured = limits
+        .iter()
+        .any(|limit| values(assessment, limit.key).next().is_some());
+    match assessment.s580.used().next() {
+        None if is_measured => message!("conditions-none-used").into(),
+        _ => nothing_seen(assessment.s580.intervals.len()),
+    }
 }
 
 /// Why nothing was seen: there was no interval, or no reading in any.

@@ -329,6 +329,7 @@ fn findings_not_met_by_the_independent_ratings_are_these() {
         "irradiance-estimated",
         "wind-estimated",
         "impossible-gain",
+        "impossible-rating",
         "requirement-relaxed",
         "recommendation-relaxed",
         "limit-tightened",
@@ -343,5 +344,8 @@ fn findings_not_met_by_the_independent_ratings_are_these() {
         .into_iter()
         .filter(|code| !met.contains(*code))
         .collect();
-    assert_eq!(not_met, ["line-not-falling", "no-rating"]);
+    assert_eq!(
+        not_met,
+        ["line-not-falling", "no-rating", "impossible-rating"]
+    );
 }
