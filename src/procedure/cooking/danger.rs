@@ -20,6 +20,15 @@ const LONGEST_IN_HEAT_S: f64 = SECONDS_PER_HOUR;
 /// Hot air, °C.
 const HOT_AIR_C: f64 = 32.0;
 
+/// How bad a warning of food safety is: the one that is greater is worse.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Danger {
+    /// By the slow end of what is to be expected, the load never gets hot.
+    pub is_endless: bool,
+    /// The longest stay that is stated, in units of the longest allowed.
+    pub times_allowed: f64,
+}
+
 /// Heating that leaves food too long between 5 and 60 °C.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DangerZone {
@@ -33,6 +42,20 @@ pub struct DangerZone {
 }
 
 impl DangerZone {
+    /// How bad it is.
+    pub fn danger(&self) -> Danger {
+        let slow_s = |time: TimeRange| time.longest_s;
+        let is_endless = self.predicted.map(|time| time.and_then(slow_s).is_none());
+        let measured_s = self.measured.as_ref().map(|(_, seconds)| *seconds);
+        let predicted_s = self.predicted.flatten();
+        let predicted_s = predicted_s.map(|time| time.longest_s.unwrap_or(time.best_s));
+        let seconds = measured_s.into_iter().chain(predicted_s);
+        Danger {
+            is_endless: is_endless.unwrap_or_default(),
+            times_allowed: seconds.fold(0.0, f64::max) / self.longest_s,
+        }
+    }
+
     /// What it says.
     pub fn message(&self) -> Message {
         let hot = || celsius(short(HOT_C));
