@@ -138,3 +138,49 @@ fn between_s(run: &Run) -> f64 {
         .zip(last)
         .map_or(0.0, |(from_us, to_us)| seconds_between(*from_us, *to_us))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn warning(measured_h: Option<f64>, predicted: Option<Option<TimeRange>>) -> DangerZone {
+        let measured = measured_h.map(|hours| ("a.csv".to_owned(), hours * SECONDS_PER_HOUR));
+        DangerZone {
+            longest_s: LONGEST_S,
+            measured,
+            predicted,
+        }
+    }
+
+    fn expected(longest_h: Option<f64>) -> Option<TimeRange> {
+        Some(TimeRange {
+            best_s: SECONDS_PER_HOUR,
+            shortest_s: SECONDS_PER_HOUR,
+            longest_s: longest_h.map(|hours| hours * SECONDS_PER_HOUR),
+        })
+    }
+
+    #[test]
+    fn a_longer_stay_is_a_worse_danger_and_one_without_an_end_is_the_worst() {
+        let rising = [
+            warning(Some(2.05), None),
+            warning(None, Some(expected(Some(3.0)))),
+            warning(Some(3.5), Some(expected(Some(3.0)))),
+            warning(Some(6.0), None),
+            warning(Some(2.5), Some(expected(None))),
+            warning(Some(6.0), Some(None)),
+        ];
+        let dangers = rising.each_ref().map(DangerZone::danger);
+        assert!(dangers.is_sorted(), "{dangers:?}");
+        assert_eq!(dangers[3].times_allowed, 3.0);
+    }
+
+    #[test]
+    fn the_same_stay_is_worse_where_less_is_allowed() {
+        let in_heat = DangerZone {
+            longest_s: LONGEST_IN_HEAT_S,
+            ..warning(Some(3.0), None)
+        };
+        assert!(in_heat.danger() > warning(Some(5.0), None).danger());
+    }
+}
