@@ -15,6 +15,9 @@ pub struct Brief {
     pub caveats: Vec<Caveat>,
     /// Intervals of all runs that heat water, used or not.
     pub all_intervals: usize,
+    /// Every run is dry or cools down, so that there can be no interval.
+    #[serde(default)]
+    pub heats_no_water: bool,
     /// Code of the language that the campaign file asks for.
     pub language: String,
     pub paper: Paper,
@@ -28,6 +31,7 @@ impl Brief {
             standing: Standing::of(assessment),
             caveats: Caveat::of(assessment),
             all_intervals: assessment.s580.intervals.len(),
+            heats_no_water: assessment.tested.heats_no_water(),
             language: wishes.language.code.to_owned(),
             paper: wishes.paper,
         }

@@ -90,20 +90,25 @@ pub fn kept_below(roots: &[PathBuf]) -> Result<Vec<Kept>> {
 /// campaigns' own files lie below `out`, those too.
 ///
 /// # Errors
-/// [`Error::Usage`] for a campaign whose rows are missing or changed, or have the columns of another version.
+/// [`Error::Usage`] for a campaign whose rows are missing or changed, or have the columns of
+/// another version.
 pub fn tables(all: &[Kept], out: &Path, issued: Timestamp) -> Result<Vec<Output>> {
-    refuse_without_rows(all)?;
     let members: Vec<Member> = all.iter().map(|kept| member(kept, out)).collect();
+    let shards = DataSet::ALL.into_iter().map(|set| (set, shards(all, set)));
     let mut outputs = Vec::new();
-    for set in DataSet::ALL {
-        let read = |at: usize| read_shard(&all[at], set);
+    for (set, shards) in shards {
+        let shards = shards?;
+        let read = |at: usize| read_shard(&shards[at]);
         let fault = |at: usize, fault: Fault| {
             let what = match fault {
                 Fault::OtherColumns => "has the columns of another version".to_owned(),
                 Fault::Unreadable(said) => format!("cannot be read as Parquet: {said}"),
             };
-            let path = shard_path(&all[at], set);
-            Error::Usage(Problem::at(&path, what).hint(REPORT_AGAIN).into())
+            Error::Usage(
+                Problem::at(&shards[at].path, what)
+                    .hint(REPORT_AGAIN)
+                    .into(),
+            )
         };
         outputs.push(collect_table(set, &members, read, fault)?);
     }
@@ -133,40 +138,46 @@ fn member(kept: &Kept, out: &Path) -> Member {
     }
 }
 
-const WITHOUT_ROWS: &str = "was reported without --format parquet";
+/// A campaign's file in a data set.
+struct Shard<'k> {
+    path: PathBuf,
+    facts: &'k FileFacts,
+}
 
-/// Refuses campaigns whose rows were not asked for, all at once.
-fn refuse_without_rows(all: &[Kept]) -> Result<()> {
+/// The file of every campaign in a data set.
+///
+/// # Errors
+/// [`Error::Usage`] for campaigns whose rows were not asked for, all at once.
+fn shards(all: &[Kept], set: DataSet) -> Result<Vec<Shard<'_>>> {
     let mut problems = Problems::default();
-    for kept in all.iter().filter(|kept| !kept.has_rows()) {
-        let path = kept.root.join(kept.place());
-        problems.push(Problem::at(&path, WITHOUT_ROWS).hint(REPORT_AGAIN));
+    let mut shards = Vec::new();
+    for kept in all {
+        match kept.shard(set) {
+            Some(facts) => shards.push(Shard {
+                path: kept.root.join(&facts.name),
+                facts,
+            }),
+            None => {
+                let path = kept.root.join(kept.place());
+                let what = "was reported without --format parquet";
+                problems.push(Problem::at(&path, what).hint(REPORT_AGAIN));
+            }
+        }
     }
     match problems.is_empty() {
-        true => Ok(()),
+        true => Ok(shards),
         false => Err(Error::Usage(problems)),
     }
 }
 
-fn shard_path(kept: &Kept, set: DataSet) -> PathBuf {
-    match kept.shard(set) {
-        Some(facts) => kept.root.join(&facts.name),
-        None => kept.root.join(kept.place()),
-    }
-}
-
-fn read_shard(kept: &Kept, set: DataSet) -> Result<Vec<u8>> {
+fn read_shard(shard: &Shard<'_>) -> Result<Vec<u8>> {
     let refused = |what: String| {
-        let problem = Problem::at(&shard_path(kept, set), what);
+        let problem = Problem::at(&shard.path, what);
         Error::Usage(problem.hint(REPORT_AGAIN).into())
     };
-    let Some(facts) = kept.shard(set) else {
-        return Err(refused(WITHOUT_ROWS.to_owned()));
-    };
-    let path = kept.root.join(&facts.name);
-    let bytes =
-        fs::read(path).map_err(|error| refused(format!("cannot be read: {}", why(&error))))?;
-    match crate::hash::sha256_hex(&bytes) == facts.sha256 {
+    let bytes = fs::read(&shard.path)
+        .map_err(|error| refused(format!("cannot be read: {}", why(&error))))?;
+    match crate::hash::sha256_hex(&bytes) == shard.facts.sha256 {
         true => Ok(bytes),
         false => Err(refused("is not as it was written".to_owned())),
     }

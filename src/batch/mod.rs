@@ -1,6 +1,7 @@
 //! Many campaigns in one call: [`jobs`] says how many at once, [`record`] what the outputs of
 //! each were made of, so that only what has changed is made again, [`causes`] what stops many
-//! for one reason, [`alike`] what is said of many, and [`collection`] gathers what calls have left in trees of outputs.
+//! for one reason, [`alike`] what is said of many, and [`collection`] gathers what calls have
+//! left in trees of outputs.
 
 pub mod alike;
 pub mod brief;

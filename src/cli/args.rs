@@ -91,9 +91,10 @@ not valid or missing; the second says what to do next. Keys that a file shared.t
 campaign's folder or above it gives are listed, and files that look like logs and that no run \
 names.
 
-Of several campaigns the verdicts come first, each with its folder, and of more than forty those \
-that fall short most; then what to do next, and in how many; then each cause once, with the \
-campaigns that it is about. --whole says everything of each.
+Of several campaigns the first line says how many are at which level; then come what to do next, \
+and in how many; a table with the folder of each, and of more than forty of those that cannot be \
+read or fall short most; then each cause once, with the campaigns that it is about. --whole says \
+everything of each.
 
 With --format json the same is printed as data, in English, by the JSON Schema \
 simmerline.check/1; with --strict the exit code tells a program whether every rating conforms.";
@@ -102,7 +103,8 @@ const COMPARE_HELP: &str = "\
 Example:
   simmerline compare my-cooker my-cooker-with-skirt
 
-Takes two to two hundred campaigns, as folders or as reports (PDF) with their data inside, and writes comparison.pdf, comparison.json and comparison.csv: every difference of \
+Takes two to two hundred campaigns, as folders or as reports (PDF) with their data inside, and \
+writes comparison.pdf, comparison.json and comparison.csv: every difference of \
 Ps(50) with its 95 % interval, and whether it is real; and the same for every other figure that \
 two of them state under like conditions, so that dry vessels are compared, too. Give one id \
 under [instruments] to an instrument that several campaigns share: its errors then cancel.";
@@ -181,7 +183,8 @@ Asks, on a terminal, what is tested, where and with what; each answer is in your
 and checked, with a way back; then writes campaign.toml with the answers, every key explained, and \
 an empty log with the right header; or, where the folder has logs already, lists them and writes a \
 run for each, in the order of their dates. Without a terminal, or with --yes, it asks nothing: what \
-no option answers is marked FILL IN, but for the time zone of a place that is stated. Nothing that is already there is overwritten. What a \
+no option answers is marked FILL IN, but for the time zone of a place that is stated. Nothing \
+that is already there is overwritten. What a \
 shared.toml above it gives is not asked for.
 
 With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling \

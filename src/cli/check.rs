@@ -1,6 +1,7 @@
 //! `check`: what can be used so far, and what is missing.
 
 use std::path::Path;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 use jiff::Timestamp;
 
@@ -15,7 +16,9 @@ use super::progress::progress_bar;
 use super::report::STRICT_FAILURE;
 use super::screen::Screen;
 use super::speech::{words_for, words_for_one};
-use super::terminal::{print_error, print_errors, print_json, print_lines, quoted};
+use super::terminal::{
+    print_error, print_errors, print_json, print_lines, print_while_read, quoted,
+};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
 use crate::campaign::find::find_campaigns;
 use crate::error::Result;
@@ -39,15 +42,23 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
     let mut outcome = ExitCodes::default();
     let mut output = Output::new(options, folders.len());
     let progress = progress_bar(folders.len(), folders.len() < 2);
+    let is_over = AtomicBool::new(false);
     side_by_side(
         Jobs::wanted(None),
         &folders,
         |folder| memory_of(folder),
-        |folder| assess(folder, options, now),
+        |folder| {
+            let is_wanted = !is_over.load(Ordering::Relaxed);
+            is_wanted.then(|| assess(folder, options, now))
+        },
         |folder, assessed| {
+            let Some(assessed) = assessed.filter(|_| !is_over.load(Ordering::Relaxed)) else {
+                return;
+            };
             progress.set_message(shown(&folder.display().to_string()).into_owned());
             outcome.add(&assessed);
             progress.suspend(|| output.add(folder, &assessed, options));
+            is_over.store(output.is_over(), Ordering::Relaxed);
             progress.inc(1);
         },
     );
@@ -57,11 +68,20 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
     Ok(code)
 }
 
+/// How far campaigns are printed one after the other.
+#[derive(Clone, Copy)]
+enum Printed {
+    Nothing,
+    Some,
+    /// Nobody reads any more of it.
+    Closed,
+}
+
 /// What is printed, and when.
 enum Output {
     Json(Vec<CampaignEntry>),
-    /// Each campaign as soon as it is screened; whether one was printed, or why it could not be.
-    Each(Result<bool>),
+    /// Each campaign as soon as it is screened.
+    Each(Result<Printed>),
     /// All together in the end.
     Many(Box<CheckedMany>),
 }
@@ -70,7 +90,9 @@ impl Output {
     fn new(options: &CheckOptions, campaigns: usize) -> Output {
         match options.format {
             DataFormat::Json => Output::Json(Vec::new()),
-            DataFormat::Text if campaigns < 2 || options.whole => Output::Each(Ok(false)),
+            DataFormat::Text if campaigns < 2 || options.whole => {
+                Output::Each(Ok(Printed::Nothing))
+            }
             DataFormat::Text => {
                 let paths = options.paths.iter().map(|path| quoted(path));
                 let paths = paths.collect::<Vec<_>>().join(" ");
@@ -84,13 +106,18 @@ impl Output {
     fn add(&mut self, folder: &Path, assessed: &Result<Assessment>, options: &CheckOptions) {
         match self {
             Output::Json(entries) => entries.push(CampaignEntry::of(folder, assessed)),
-            Output::Each(Ok(is_begun)) => {
-                let printed = print_text(folder, assessed, options, *is_begun);
-                *self = Output::Each(printed.map(|()| true));
+            Output::Each(Ok(before @ (Printed::Nothing | Printed::Some))) => {
+                let is_begun = matches!(before, Printed::Some);
+                *self = Output::Each(print_text(folder, assessed, options, is_begun));
             }
-            Output::Each(Err(_)) => {}
+            Output::Each(Ok(Printed::Closed) | Err(_)) => {}
             Output::Many(checked) => checked.add(folder, assessed),
         }
+    }
+
+    /// Whether what comes of further campaigns could not be printed.
+    fn is_over(&self) -> bool {
+        matches!(self, Output::Each(Ok(Printed::Closed) | Err(_)))
     }
 
     fn end(self, options: &CheckOptions, code: u8) -> Result<()> {
@@ -149,7 +176,7 @@ fn print_text(
     assessed: &Result<Assessment>,
     options: &CheckOptions,
     is_begun: bool,
-) -> Result<()> {
+) -> Result<Printed> {
     let mut lines = Lines::new(Screen::out());
     match assessed {
         Ok(assessment) => {
@@ -162,5 +189,8 @@ fn print_text(
         }
         Err(error) => print_error(error),
     }
-    print_lines(&lines)
+    match print_while_read(&lines)? {
+        true => Ok(Printed::Some),
+        false => Ok(Printed::Closed),
+    }
 }

@@ -6,19 +6,20 @@ use super::check_procedures;
 use super::check_text::{findings_to_state, grave_findings, is_held_against_standard};
 use super::check_verdict::step_of_several;
 use super::report_table::unnamed;
-use crate::batch::alike::Alike;
+use crate::batch::alike::{Alike, Gravity, Said};
 use crate::batch::brief::Brief;
 use crate::batch::causes::Causes;
 use crate::error::Result;
 use crate::language::{Language, Message, Phrase, UnitSystem};
 use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
+use crate::procedure::s580::finding::S580Finding;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
 
 /// A campaign as the table of several has it.
 pub struct CheckedRow {
-    /// Its folder, as it is typed in a command.
+    /// Its folder, as it was found, without `./` before it and without quotes.
     pub folder: String,
     /// `None` where it cannot be read.
     pub brief: Option<Brief>,
@@ -96,28 +97,39 @@ impl CheckedMany {
         let wishes = &campaign.report;
         self.wished.push((wishes.language, wishes.units));
         let next = step_of_several(assessment, self.report.clone());
-        self.next.add(folder, vec![next]);
+        let gravity = Gravity::of_level(assessment.s580.conformity.level);
+        let of_campaign = |phrases: Vec<Phrase>| Said { phrases, gravity };
+        self.next.add(folder, of_campaign(vec![next]));
         let with_remedy = |text: &Message, remedy: &Message| vec![text.into(), remedy.into()];
+        let of_finding = |finding: &S580Finding| Said {
+            phrases: with_remedy(&finding.text, &finding.remedy),
+            gravity: Gravity::of_level(finding.level),
+        };
         if is_held_against_standard(assessment) {
             for finding in grave_findings(assessment) {
-                let said = with_remedy(&finding.text, &finding.remedy);
-                self.findings.add(folder, said);
+                self.findings.add(folder, of_finding(finding));
             }
             for finding in findings_to_state(assessment) {
-                let said = with_remedy(&finding.text, &finding.remedy);
-                self.to_state.add(folder, said);
+                self.to_state.add(folder, of_finding(finding));
             }
             self.add_set_aside(folder, assessment);
         }
         if !assessment.s580.is_not_valid() {
             for found in check_procedures::findings(assessment) {
                 let said = with_remedy(&found.text, &found.remedy);
-                self.of_figures.add(folder, said);
+                self.of_figures.add(folder, of_campaign(said));
             }
         }
-        let notices = assessment.notices.iter().map(|notice| notice.message());
-        for notice in notices.chain(unnamed(&unnamed_logs(campaign))) {
-            self.notices.add(folder, vec![Phrase::from(notice)]);
+        for notice in &assessment.notices {
+            let danger = notice.danger();
+            let said = Said {
+                phrases: vec![notice.message().into()],
+                gravity: Gravity { danger, ..gravity },
+            };
+            self.notices.add(folder, said);
+        }
+        if let Some(unnamed) = unnamed(&unnamed_logs(campaign)) {
+            self.notices.add(folder, of_campaign(vec![unnamed.into()]));
         }
     }
 

@@ -1,13 +1,15 @@
-//! What `check` says of several campaigns, to people: verdicts first, then what to do, then each
-//! cause once.
+//! What `check` says of several campaigns, to people: how many are at which level, what to do
+//! next, the table, then each cause once.
 
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
 
 use super::check_many::{CheckedMany, CheckedRow, SetAside};
 use super::lines::{Lines, Mark, MarkedRow};
 use super::report_table::{conformity_cell, days_cell, rating_cells, title_cell, used_cell, whose};
 use super::table::{Align, table_width};
+use super::terminal::quoted;
 use crate::batch::alike::{Alike, Group};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
@@ -36,11 +38,10 @@ pub fn describe_many(lines: &mut Lines, checked: CheckedMany, words: &Words) {
         set_aside,
         of_figures,
         notices,
-        causes,
         ..
     } = checked;
     lines.verdict(mark_of_all(&rows), &words.say(sentence(&rows, words)));
-    let steps = steps(next, &report, causes.failed(), words);
+    let steps = steps(next, &report, &rows, words);
     lines.blank().title(&words.say(message!("check-many-next")));
     lines.rows("  ", &steps);
     add_table(lines, &rows, words);
@@ -53,8 +54,16 @@ pub fn describe_many(lines: &mut Lines, checked: CheckedMany, words: &Words) {
     add_set_aside(lines, set_aside, words);
     add_causes(lines, message!("check-many-figures"), of_figures, words);
     add_causes(lines, message!("check-notices"), notices, words);
-    let one = format!("simmerline check {}", rows[0].folder);
-    let whole = message!("check-whole", one = one, all = "--whole, --format json");
+    // One that cannot be read has no more to say.
+    let one = rows.iter().find(|row| row.brief.is_some());
+    let one = &one.unwrap_or(&rows[0]).folder;
+    let one = format!("simmerline check {}", quoted(Path::new(one)));
+    let whole = message!(
+        "check-whole",
+        one = one,
+        whole = "--whole",
+        json = "--format json"
+    );
     lines.blank().line(&words.say(whole));
 }
 
@@ -91,10 +100,16 @@ fn sentence(rows: &[CheckedRow], words: &Words) -> Message {
 }
 
 /// What to do next, and for how many: what cannot be read first, to report last.
-fn steps(next: Alike, report: &Message, failed: usize, words: &Words) -> Vec<(String, String)> {
+fn steps(
+    next: Alike,
+    report: &Message,
+    rows: &[CheckedRow],
+    words: &Words,
+) -> Vec<(String, String)> {
     let mut groups = next.groups();
     let report = [Phrase::from(report)];
-    groups.sort_by_key(|group| (group.said == report, Reverse(group.campaigns.len())));
+    sort_gravest_first(&mut groups);
+    groups.sort_by_key(|group| group.said == report);
     let of_report = groups.iter().filter(|group| group.said == report).count();
     let others = groups.len() - of_report;
     // One that is left is told as well as that it is there.
@@ -106,16 +121,23 @@ fn steps(next: Alike, report: &Message, failed: usize, words: &Words) -> Vec<(St
     let untold: usize = left_out.map(|group| group.campaigns.len()).sum();
     let campaigns = |count: usize| words.say(message!("check-campaigns", count = count));
     let mut steps = Vec::new();
-    if failed > 0 {
-        let correct = words.say(message!("check-next-unreadable"));
-        steps.push((campaigns(failed), correct));
+    let failed: Vec<&CheckedRow> = rows.iter().filter(|row| row.brief.is_none()).collect();
+    let correct = || words.say(message!("check-next-unreadable"));
+    match failed.as_slice() {
+        [] => {}
+        [only] => steps.push((only.folder.clone(), correct())),
+        several => steps.push((campaigns(several.len()), correct())),
     }
     steps.extend(groups.into_iter().map(|group| {
         let count = group.campaigns.len();
         let whose = match (count, group.differs) {
             (1, _) => group.campaigns[0].clone(),
             (_, false) => campaigns(count),
-            (_, true) => words.say(message!("check-campaigns-first", count = count)),
+            (_, true) => words.say(message!(
+                "check-campaigns-first",
+                first = &group.campaigns[0],
+                others = count - 1
+            )),
         };
         let step = group.said.into_iter().map(|said| words.say(said));
         (whose, step.collect())
@@ -126,17 +148,25 @@ fn steps(next: Alike, report: &Message, failed: usize, words: &Words) -> Vec<(St
     steps
 }
 
+/// Food safety first, then by level, then by the number of campaigns.
+fn sort_gravest_first(groups: &mut [Group]) {
+    groups.sort_by(|one, other| {
+        let by_count = || other.campaigns.len().cmp(&one.campaigns.len());
+        let by_gravity = one.gravity.cmp_gravest_first(&other.gravity);
+        by_gravity.then_with(by_count)
+    });
+}
+
 /// The table, on one line a campaign where that fits, else on two. Of more than fit a screen or
-/// two, those are shown first that fall short most; errors tell of those that cannot be read.
+/// two, those are shown first that cannot be read, then those that fall short most.
 fn add_table(lines: &mut Lines, rows: &[CheckedRow], words: &Words) {
     let mut shown: Vec<&CheckedRow> = rows.iter().collect();
     if rows.len() > SHOWN {
-        shown.retain(|row| row.brief.is_some());
-        shown.sort_by_key(|row| Reverse(row.brief.as_ref().map(|brief| brief.standing.level)));
+        shown.sort_by_key(|row| {
+            let level = row.brief.as_ref().map(|brief| brief.standing.level);
+            (level.is_some(), Reverse(level))
+        });
         shown.truncate(SHOWN);
-    }
-    if shown.is_empty() {
-        return;
     }
     let header = [
         (message!("terminal-campaign"), Align::Left),
@@ -177,9 +207,19 @@ fn add_table(lines: &mut Lines, rows: &[CheckedRow], words: &Words) {
         }
     }
     if shown.len() < rows.len() {
-        let (shown, all) = (shown.len(), rows.len());
-        lines.line(&words.say(message!("check-shown", shown = shown, count = all)));
+        lines.line(&words.say(which_are_shown(shown.len(), rows)));
     }
+}
+
+/// Which campaigns have a row, where not all have.
+fn which_are_shown(shown: usize, rows: &[CheckedRow]) -> Message {
+    let unreadable = rows.iter().filter(|row| row.brief.is_none()).count();
+    let said = match unreadable {
+        0 => message!("check-shown"),
+        few if few < shown => message!("check-shown-unreadable", unreadable = few),
+        many => message!("check-shown-only-unreadable", unreadable = many),
+    };
+    said.with("shown", shown).with("count", rows.len())
 }
 
 fn cells(rows: &[&CheckedRow], words: &Words) -> Vec<[String; 6]> {
@@ -217,14 +257,15 @@ fn add_causes(lines: &mut Lines, heading: Message, alike: Alike, words: &Words) 
     if groups.is_empty() {
         return;
     }
-    groups.sort_by_key(|group| Reverse(group.campaigns.len()));
-    // What is of the same campaigns stands below them.
+    sort_gravest_first(&mut groups);
+    // What is of the same campaigns stands below them; others may be named alike.
     let mut together: Vec<(String, Vec<Group>)> = Vec::new();
-    let mut at: BTreeMap<String, usize> = BTreeMap::new();
+    let mut at: BTreeMap<(String, BTreeSet<String>), usize> = BTreeMap::new();
     for group in groups {
         let whose = whose(&group, words);
+        let set = group.campaigns.iter().cloned().collect();
         let next = together.len();
-        let at = *at.entry(whose.clone()).or_insert(next);
+        let at = *at.entry((whose.clone(), set)).or_insert(next);
         match at == next {
             true => together.push((whose, vec![group])),
             false => together[at].1.push(group),

@@ -10,6 +10,7 @@ use super::args::ReportOptions;
 use super::issue::{fixed_time, open_folder};
 use super::report_table::Noticed;
 use super::terminal::print_note;
+use crate::batch::alike::Said;
 use crate::batch::brief::Brief;
 use crate::batch::record::{Choices, Record, inputs_now, listed, mark_of, place_of};
 use crate::campaign::find::{Unit, place_in};
@@ -19,7 +20,7 @@ use crate::language::{Message, Phrase};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::own_limits::check_own_limits;
-use crate::procedure::slips::dates::{DateSlip, in_future};
+use crate::procedure::slips::dates::in_future;
 use crate::report::data::tables::shards::shards;
 use crate::report::files::{FileFacts, remove_file, write_all};
 use crate::report::{Carried, Edition, Format, outputs};
@@ -118,8 +119,9 @@ impl<'o> Call<'o> {
         let in_future = in_future(&assessment.tested, self.issued);
         noticed
             .notices
-            .extend(in_future.iter().map(DateSlip::message));
-        noticed.notices.extend(self.kept_beside(&assessment));
+            .extend(in_future.iter().map(|slip| slip.message().into()));
+        let beside = self.kept_beside(&assessment);
+        noticed.notices.extend(beside.into_iter().map(Said::from));
         Ok(Done::Made {
             noticed,
             record: Box::new(record),

@@ -2,7 +2,7 @@
 
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned, table_width};
-use crate::batch::alike::{Alike, Group};
+use crate::batch::alike::{Alike, Gravity, Group, Said};
 use crate::batch::brief::Brief;
 use crate::campaign::Campaign;
 use crate::comparison::standing::{Power, Standing};
@@ -53,19 +53,19 @@ pub fn title_cell(standing: &Standing, words: &Words) -> String {
     }
 }
 
-/// Intervals that are used, of all.
+/// Intervals that are used, of all; a dash where no run heats water.
 pub fn used_cell(brief: &Brief) -> String {
-    match brief.all_intervals {
-        0 => "–".to_owned(),
-        all => format!("{}/{all}", brief.standing.intervals),
+    match brief.heats_no_water {
+        true => "–".to_owned(),
+        false => format!("{}/{}", brief.standing.intervals, brief.all_intervals),
     }
 }
 
-/// Days with such intervals.
+/// Days with used intervals; a dash where no run heats water.
 pub fn days_cell(brief: &Brief) -> String {
-    match brief.all_intervals {
-        0 => "–".to_owned(),
-        _ => brief.standing.days.to_string(),
+    match brief.heats_no_water {
+        true => "–".to_owned(),
+        false => brief.standing.days.to_string(),
     }
 }
 
@@ -200,7 +200,7 @@ pub fn unnamed(logs: &[String]) -> Option<Message> {
 pub struct Noticed {
     /// The campaign's place in its tree.
     pub campaign: String,
-    pub notices: Vec<Message>,
+    pub notices: Vec<Said>,
 }
 
 impl Noticed {
@@ -210,7 +210,7 @@ impl Noticed {
         let notices = unnamed(&unnamed_logs(campaign));
         Noticed {
             campaign: place,
-            notices: notices.into_iter().collect(),
+            notices: notices.into_iter().map(Said::from).collect(),
         }
     }
 
@@ -218,10 +218,18 @@ impl Noticed {
     pub fn of(assessment: &Assessment, campaign: String) -> Self {
         let is_not_valid = assessment.s580.is_not_valid();
         let not_valid = is_not_valid.then(|| message!("headline-not-valid"));
-        let notices = assessment.notices.iter().map(|notice| notice.message());
+        let notices = assessment.notices.iter().map(|notice| {
+            let gravity = Gravity {
+                danger: notice.danger(),
+                level: None,
+            };
+            let phrases = vec![notice.message().into()];
+            Said { phrases, gravity }
+        });
+        let not_valid = not_valid.into_iter().map(Said::from);
         Noticed {
             campaign,
-            notices: not_valid.into_iter().chain(notices).collect(),
+            notices: not_valid.chain(notices).collect(),
         }
     }
 }
@@ -232,7 +240,7 @@ pub fn notes(campaigns: &[Noticed], words: &Words) -> Vec<String> {
     let mut alike = Alike::default();
     for one in campaigns {
         for notice in &one.notices {
-            alike.add(&one.campaign, vec![notice.into()]);
+            alike.add(&one.campaign, notice.clone());
         }
     }
     let groups = alike.groups().into_iter();
@@ -246,7 +254,7 @@ pub fn notes(campaigns: &[Noticed], words: &Words) -> Vec<String> {
 }
 
 /// Whose something is that is told once: the campaigns, and how often where it is told by the
-/// first of them.
+/// first of them; that this is the gravest, where it is of food safety.
 pub fn whose(group: &Group, words: &Words) -> String {
     let names = &group.campaigns;
     let mut named: Vec<String> = names.iter().take(NAMED).cloned().collect();
@@ -260,6 +268,9 @@ pub fn whose(group: &Group, words: &Words) -> String {
     };
     match (group.differs, group.times) {
         (false, _) => whose,
+        (true, _) if group.gravity.danger.is_some() => {
+            words.say(message!("terminal-alike-gravest", campaigns = whose))
+        }
         (true, times) if times == names.len() => {
             words.say(message!("terminal-alike", campaigns = whose))
         }

@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::cooking::danger::DangerZone;
+use super::cooking::danger::{Danger, DangerZone};
 use super::run_notice::RunNotice;
 use super::s580::notice::S580Notice;
 use super::slips::notice::SlipNotice;
@@ -40,6 +40,14 @@ impl Notice {
                     SlipNotice::FarFromZone(_) | SlipNotice::Sun(_) | SlipNotice::Date(_)
                 )
         )
+    }
+
+    /// How bad it is, if it warns of food safety.
+    pub fn danger(&self) -> Option<Danger> {
+        match self {
+            Notice::DangerZone(found) => Some(found.danger()),
+            _ => None,
+        }
     }
 
     /// What it says.

@@ -2400,6 +2400,7 @@ terminal-campaigns = { $count } campaigns ({ $names })
 terminal-more = { $count } more
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; the first
+terminal-alike-gravest = { $campaigns }; the gravest case, of the first
 terminal-alike-times = { $campaigns }, { $count } times; the first
 # Before a note below the table.
 terminal-note = note
@@ -2432,12 +2433,12 @@ check-name = campaign
 # The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
 check-many = { $count } campaigns: { $levels }
 check-unreadable = cannot be read
-# Before what is to be done next in several campaigns, or in the first of them.
+# Before what is to be done next in several campaigns; { $first }: the folder of the first of them.
 check-campaigns = { $count } campaigns
-check-campaigns-first = { $count } campaigns, the first
-check-next-unreadable = correct what the errors below tell of
+check-campaigns-first = { $first } and { $others } more
+check-next-unreadable = correct the errors listed below
 # Of campaigns for whose next steps there is no room.
-check-next-other = what is told of them below
+check-next-other = see below
 check-next-reports = write the reports: { $command }
 # Header of a table.
 check-folder = folder
@@ -2445,10 +2446,12 @@ check-folder = folder
 check-many-next = What to do next
 check-many-findings = What keeps campaigns from conforming, and what would remedy it
 check-many-notes = To state with the numbers
-check-many-figures = Of the other figures
+check-many-figures = The other figures
 check-shown = { $shown } of { $count } campaigns are shown, first those that fall short most.
-# { $one }: a command, { $all }: an option.
-check-whole = One campaign whole: { $one }. All of them: { $all }
+check-shown-unreadable = { $shown } of { $count } campaigns are shown: first those that cannot be read ({ $unreadable }), then those that fall short most.
+check-shown-only-unreadable = { $shown } of { $count } campaigns are shown, all of them among the { $unreadable } that cannot be read.
+# { $one }: a command, { $whole } and { $json }: options.
+check-whole = One campaign in full: { $one }. All: { $whole }, or { $json }
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no rating: { $used } of { counted-intervals } can be used
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

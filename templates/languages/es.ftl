@@ -2442,6 +2442,7 @@ terminal-campaigns = { $count } campañas ({ $names })
 terminal-more = { $count } más
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; la primera
+terminal-alike-gravest = { $campaigns }; el caso más grave, el de la primera
 terminal-alike-times = { $campaigns }, { $count } veces; la primera
 # Before a note below the table.
 terminal-note = nota
@@ -2476,12 +2477,12 @@ check-name = campaña
 # The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
 check-many = { $count } campañas: { $levels }
 check-unreadable = no se puede leer
-# Before what is to be done next in several campaigns, or in the first of them.
+# Before what is to be done next in several campaigns; { $first }: the folder of the first of them.
 check-campaigns = { $count } campañas
-check-campaigns-first = { $count } campañas, la primera
-check-next-unreadable = corrija lo que indican los errores de abajo
+check-campaigns-first = { $first } y { $others } más
+check-next-unreadable = corrija los errores indicados abajo
 # Of campaigns for whose next steps there is no room.
-check-next-other = lo que se dice de ellas abajo
+check-next-other = véase abajo
 check-next-reports = escriba los informes: { $command }
 # Header of a table.
 check-folder = carpeta
@@ -2489,10 +2490,12 @@ check-folder = carpeta
 check-many-next = Qué hacer ahora
 check-many-findings = Qué impide la conformidad de las campañas y cómo corregirlo
 check-many-notes = A indicar junto con los valores
-check-many-figures = Sobre los demás valores
+check-many-figures = Los demás valores
 check-shown = Se muestran { $shown } de { $count } campañas, primero las que más lejos están de la conformidad.
-# { $one }: a command, { $all }: an option.
-check-whole = Una campaña completa: { $one }. Todas: { $all }
+check-shown-unreadable = Se muestran { $shown } de { $count } campañas: primero las que no se pueden leer ({ $unreadable }), después las que más lejos están de la conformidad.
+check-shown-only-unreadable = Se muestran { $shown } de { $count } campañas, todas entre las { $unreadable } que no se pueden leer.
+# { $one }: a command, { $whole } and { $json }: options.
+check-whole = Una campaña completa: { $one }. Todas: { $whole }, o { $json }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

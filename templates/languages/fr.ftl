@@ -2472,6 +2472,7 @@ terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns } ; la première
+terminal-alike-gravest = { $campaigns } ; le cas le plus grave, celui de la première
 terminal-alike-times = { $campaigns }, { $count } fois ; la première
 # Before a note below the table.
 terminal-note = remarque
@@ -2504,12 +2505,12 @@ check-name = campagne
 # The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
 check-many = { $count } campagnes : { $levels }
 check-unreadable = illisible
-# Before what is to be done next in several campaigns, or in the first of them.
+# Before what is to be done next in several campaigns; { $first }: the folder of the first of them.
 check-campaigns = { $count } campagnes
-check-campaigns-first = { $count } campagnes, la première
-check-next-unreadable = corriger ce que signalent les erreurs ci-dessous
+check-campaigns-first = { $first } et { $others } de plus
+check-next-unreadable = corriger les erreurs indiquées ci-dessous
 # Of campaigns for whose next steps there is no room.
-check-next-other = ce qui en est dit ci-dessous
+check-next-other = voir ci-dessous
 check-next-reports = écrire les rapports : { $command }
 # Header of a table.
 check-folder = dossier
@@ -2517,10 +2518,12 @@ check-folder = dossier
 check-many-next = Que faire maintenant
 check-many-findings = Ce qui empêche la conformité des campagnes, et comment y remédier
 check-many-notes = À indiquer avec les chiffres
-check-many-figures = Sur les autres grandeurs
+check-many-figures = Les autres grandeurs
 check-shown = { $shown } campagnes sur { $count } sont affichées, d’abord les plus éloignées de la conformité.
-# { $one }: a command, { $all }: an option.
-check-whole = Une campagne en entier : { $one }. Toutes : { $all }
+check-shown-unreadable = { $shown } campagnes sur { $count } sont affichées : d’abord les illisibles ({ $unreadable }), puis les plus éloignées de la conformité.
+check-shown-only-unreadable = { $shown } campagnes sur { $count } sont affichées, toutes parmi les { $unreadable } illisibles.
+# { $one }: a command, { $whole } and { $json }: options.
+check-whole = Une campagne en entier : { $one }. Toutes : { $whole }, ou { $json }
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

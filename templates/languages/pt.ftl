@@ -2435,6 +2435,7 @@ terminal-campaigns = { $count } campanhas ({ $names })
 terminal-more = mais { $count }
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; a primeira
+terminal-alike-gravest = { $campaigns }; o caso mais grave, o da primeira
 terminal-alike-times = { $campaigns }, { $count } vezes; a primeira
 # Before a note below the table.
 terminal-note = nota
@@ -2469,12 +2470,12 @@ check-name = campanha
 # The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
 check-many = { $count } campanhas: { $levels }
 check-unreadable = não pode ser lida
-# Before what is to be done next in several campaigns, or in the first of them.
+# Before what is to be done next in several campaigns; { $first }: the folder of the first of them.
 check-campaigns = { $count } campanhas
-check-campaigns-first = { $count } campanhas, a primeira
-check-next-unreadable = corrija o que indicam os erros abaixo
+check-campaigns-first = { $first } e mais { $others }
+check-next-unreadable = corrija os erros indicados abaixo
 # Of campaigns for whose next steps there is no room.
-check-next-other = o que se diz delas abaixo
+check-next-other = veja abaixo
 check-next-reports = escreva os relatórios: { $command }
 # Header of a table.
 check-folder = pasta
@@ -2482,10 +2483,12 @@ check-folder = pasta
 check-many-next = O que fazer agora
 check-many-findings = O que impede a conformidade das campanhas, e como corrigir
 check-many-notes = A declarar junto com os números
-check-many-figures = Sobre os outros valores
+check-many-figures = Os outros valores
 check-shown = São mostradas { $shown } de { $count } campanhas, primeiro as mais distantes da conformidade.
-# { $one }: a command, { $all }: an option.
-check-whole = Uma campanha por inteiro: { $one }. Todas: { $all }
+check-shown-unreadable = São mostradas { $shown } de { $count } campanhas: primeiro as que não podem ser lidas ({ $unreadable }), depois as mais distantes da conformidade.
+check-shown-only-unreadable = São mostradas { $shown } de { $count } campanhas, todas entre as { $unreadable } que não podem ser lidas.
+# { $one }: a command, { $whole } and { $json }: options.
+check-whole = Uma campanha por inteiro: { $one }. Todas: { $whole }, ou { $json }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

@@ -2473,6 +2473,7 @@ terminal-campaigns = kampeni { $count } ({ $names })
 terminal-more = nyingine { $count }
 # In place of the campaigns above, before the first of several notes that are alike.
 terminal-alike = { $campaigns }; ya kwanza
+terminal-alike-gravest = { $campaigns }; hali mbaya zaidi, ya kampeni ya kwanza
 terminal-alike-times = { $campaigns }, mara { $count }; ya kwanza
 # Before a note below the table.
 terminal-note = maelezo
@@ -2507,12 +2508,12 @@ check-name = kampeni
 # The first line of several campaigns; { $levels }: "3 × conforms, 2 × cannot be read".
 check-many = kampeni { $count }: { $levels }
 check-unreadable = haisomeki
-# Before what is to be done next in several campaigns, or in the first of them.
+# Before what is to be done next in several campaigns; { $first }: the folder of the first of them.
 check-campaigns = kampeni { $count }
-check-campaigns-first = kampeni { $count }, ya kwanza
-check-next-unreadable = rekebisha yaliyotajwa na makosa hapa chini
+check-campaigns-first = { $first } na nyingine { $others }
+check-next-unreadable = rekebisha makosa yaliyoorodheshwa hapa chini
 # Of campaigns for whose next steps there is no room.
-check-next-other = yaliyosemwa kuzihusu hapa chini
+check-next-other = tazama hapa chini
 check-next-reports = andika ripoti: { $command }
 # Header of a table.
 check-folder = folda
@@ -2520,10 +2521,12 @@ check-folder = folda
 check-many-next = Cha kufanya sasa
 check-many-findings = Kinachozizuia kampeni kukidhi, na jinsi ya kukirekebisha
 check-many-notes = Ya kutaja pamoja na namba
-check-many-figures = Kuhusu thamani nyingine
+check-many-figures = Thamani nyingine
 check-shown = Zinaonyeshwa kampeni { $shown } kati ya { $count }, kwanza zile zilizo mbali zaidi na kukidhi.
-# { $one }: a command, { $all }: an option.
-check-whole = Kampeni moja nzima: { $one }. Zote: { $all }
+check-shown-unreadable = Zinaonyeshwa kampeni { $shown } kati ya { $count }: kwanza zisizosomeka ({ $unreadable }), kisha zile zilizo mbali zaidi na kukidhi.
+check-shown-only-unreadable = Zinaonyeshwa kampeni { $shown } kati ya { $count }, zote kati ya { $unreadable } zisizosomeka.
+# { $one }: a command, { $whole } and { $json }: options.
+check-whole = Kampeni moja kwa ukamilifu: { $one }. Zote: { $whole }, au { $json }
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
 # { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".

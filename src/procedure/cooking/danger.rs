@@ -20,6 +20,15 @@ const LONGEST_IN_HEAT_S: f64 = SECONDS_PER_HOUR;
 /// Hot air, °C.
 const HOT_AIR_C: f64 = 32.0;
 
+/// How bad a warning of food safety is: the one that is greater is worse.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Danger {
+    /// By the slow end of what is to be expected, the load never gets hot.
+    pub is_endless: bool,
+    /// The longest stay that is stated, in units of the longest allowed.
+    pub times_allowed: f64,
+}
+
 /// Heating that leaves food too long between 5 and 60 °C.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DangerZone {
@@ -33,6 +42,20 @@ pub struct DangerZone {
 }
 
 impl DangerZone {
+    /// How bad it is.
+    pub fn danger(&self) -> Danger {
+        let slow_s = |time: TimeRange| time.longest_s;
+        let is_endless = self.predicted.map(|time| time.and_then(slow_s).is_none());
+        let measured_s = self.measured.as_ref().map(|(_, seconds)| *seconds);
+        let predicted_s = self.predicted.flatten();
+        let predicted_s = predicted_s.map(|time| time.longest_s.unwrap_or(time.best_s));
+        let seconds = measured_s.into_iter().chain(predicted_s);
+        Danger {
+            is_endless: is_endless.unwrap_or_default(),
+            times_allowed: seconds.fold(0.0, f64::max) / self.longest_s,
+        }
+    }
+
     /// What it says.
     pub fn message(&self) -> Message {
         let hot = || celsius(short(HOT_C));
@@ -114,4 +137,50 @@ fn between_s(run: &Run) -> f64 {
     first
         .zip(last)
         .map_or(0.0, |(from_us, to_us)| seconds_between(*from_us, *to_us))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn warning(measured_h: Option<f64>, predicted: Option<Option<TimeRange>>) -> DangerZone {
+        let measured = measured_h.map(|hours| ("a.csv".to_owned(), hours * SECONDS_PER_HOUR));
+        DangerZone {
+            longest_s: LONGEST_S,
+            measured,
+            predicted,
+        }
+    }
+
+    fn expected(longest_h: Option<f64>) -> Option<TimeRange> {
+        Some(TimeRange {
+            best_s: SECONDS_PER_HOUR,
+            shortest_s: SECONDS_PER_HOUR,
+            longest_s: longest_h.map(|hours| hours * SECONDS_PER_HOUR),
+        })
+    }
+
+    #[test]
+    fn a_longer_stay_is_a_worse_danger_and_one_without_an_end_is_the_worst() {
+        let rising = [
+            warning(Some(2.05), None),
+            warning(None, Some(expected(Some(3.0)))),
+            warning(Some(3.5), Some(expected(Some(3.0)))),
+            warning(Some(6.0), None),
+            warning(Some(2.5), Some(expected(None))),
+            warning(Some(6.0), Some(None)),
+        ];
+        let dangers = rising.each_ref().map(DangerZone::danger);
+        assert!(dangers.is_sorted(), "{dangers:?}");
+        assert_eq!(dangers[3].times_allowed, 3.0);
+    }
+
+    #[test]
+    fn the_same_stay_is_worse_where_less_is_allowed() {
+        let in_heat = DangerZone {
+            longest_s: LONGEST_IN_HEAT_S,
+            ..warning(Some(3.0), None)
+        };
+        assert!(in_heat.danger() > warning(Some(5.0), None).danger());
+    }
 }
