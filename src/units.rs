@@ -23,10 +23,22 @@ pub fn seconds_between(from_us: i64, to_us: i64) -> f64 {
 pub fn fixed(value: f64, decimals: usize) -> String {
     let text = format!("{value:.decimals$}");
     match text.strip_prefix('-') {
-        Some(digits) if digits.bytes().all(|b| b == b'0' || b == b'.') => digits.to_owned(),
+        Some(digits) if is_zero(value, decimals) => digits.to_owned(),
         Some(digits) => format!("−{digits}"),
         None => text,
     }
+}
+
+/// Whether a number, with so many decimals, has no digit but zeros.
+///
+/// ```
+/// assert!(simmerline::units::is_zero(-0.4, 0));
+/// assert!(!simmerline::units::is_zero(-0.4, 1));
+/// ```
+pub fn is_zero(value: f64, decimals: usize) -> bool {
+    let text = format!("{value:.decimals$}");
+    let digits = text.strip_prefix('-').unwrap_or(&text);
+    digits.bytes().all(|b| b == b'0' || b == b'.')
 }
 
 /// A number as short as it is exact enough for a limit: `450`, `1`, `0.75`.

@@ -1,7 +1,7 @@
 //! How the practice or the limits of campaigns differ.
 
 use crate::campaign::model::GUARD_KEY;
-use crate::language::{Message, Phrase, clock, short};
+use crate::language::{Message, Phrase, clock, joined, short};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::limit::Allowed;
@@ -53,6 +53,24 @@ impl Departure {
 
     /// In words, for whoever reads the comparison: `mean wind 2 m/s instead of 1 m/s`.
     pub fn in_words(&self) -> Message {
+        self.said(|limit| limit.what().into())
+    }
+
+    /// In words and with the keys of the campaign file, for whoever mends one:
+    /// `mean wind (wind_mean_max_m_s) 2 m/s instead of 1 m/s`.
+    pub fn in_words_by_key(&self) -> Phrase {
+        let said = self.said(|limit| match limit.word {
+            Some(word) => with_key(limit.what(), word),
+            None => limit.what().into(),
+        });
+        match self {
+            Departure::Guard { .. } => with_key(said, GUARD_KEY),
+            Departure::Limit { .. } | Departure::Procedure { .. } => said.into(),
+        }
+    }
+
+    /// In words; `named` says what a limit is called.
+    fn said(&self, named: impl Fn(&S580Limit) -> Phrase) -> Message {
         match self {
             Departure::Procedure { here, there } => {
                 message!("departure-procedure-said", here = here, there = there)
@@ -62,7 +80,7 @@ impl Departure {
                 there: Some(there),
             } => message!(
                 "departure-limit-said",
-                limit = here.what(),
+                limit = named(here),
                 here = amount(here),
                 there = amount(there)
             ),
@@ -72,10 +90,10 @@ impl Departure {
                 Allowed::AtLeast => message!("departure-least-said"),
                 Allowed::AtMost | Allowed::Within(_) => message!("departure-most-said"),
             }
-            .with("limit", here.what())
+            .with("limit", named(here))
             .with("here", amount(here)),
             Departure::Limit { there, .. } => {
-                let what = there.map(|there| Phrase::from(there.what()));
+                let what = there.as_ref().map(named);
                 let what = what.unwrap_or_else(|| "".into());
                 message!("departure-none-said", limit = what)
             }
@@ -83,6 +101,11 @@ impl Departure {
             Departure::Guard { here: false } => message!("departure-no-guard-said"),
         }
     }
+}
+
+/// What is meant, and in brackets its key.
+fn with_key(said: impl Into<Phrase>, key: &str) -> Phrase {
+    joined([said.into(), format!("({key})").into()], " ")
 }
 
 /// A limit with its unit; a time of day as a clock has it.

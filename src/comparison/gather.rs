@@ -309,7 +309,7 @@ pub fn refuse_mixed(campaigns: &[Assessment]) -> Result<()> {
                 [] => continue,
             },
             names_of(campaigns, &norm.places),
-            Words::english().say(clauses(departures.iter().map(Departure::in_words)))
+            Words::english().say(clauses(departures.iter().map(Departure::in_words_by_key)))
         );
         let hint = "state the same [limits] and procedure in all, or compare them all the same with --allow-mixed, which the report then says";
         let file = &campaigns[places[0]].tested.campaign.file;

@@ -1538,7 +1538,7 @@ ranking-per-area = W/m²
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W per unit of cost
 # Headers of a column of differences.
-ranking-from-first = no. 1 less this, W
+ranking-from-first = no. 1 minus this, W
 ranking-from-baseline = from the baseline, W
 # Below the ranking.
 # What a pair that is shown to differ holds for; with several pairs for all of them.
@@ -1641,7 +1641,7 @@ verdict-by-chance-less = { $second } gives { $difference } W less than { $first 
        *[other] { $pairs } pairs
     } so large a difference can arise by chance: it is not shown.
 # One of the sentences that begin with needed- may follow.
-verdict-not-shown-even = No difference between { $second } and { $first } could be shown: anything from { $interval } W fits the data.
+verdict-not-shown-even = No difference between { $second } and { $first } could be shown. { $second } minus { $first }: anything from { $interval } W fits the data.
 verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
 # "One" is a difference, in the next three.
@@ -1858,8 +1858,10 @@ campaigns-around = Means of the used intervals
 campaigns-sun = W/m²
 campaigns-air = air
 campaigns-wind = wind
-# In a column of campaigns: every one.
+# Below or in place of a table of instruments.
+campaigns-instruments-described = A row is a description, which may fit several instruments: only with an id in brackets is it one and the same in all its campaigns.
 campaigns-instruments-many = { $count } instruments in all: each stands in the report of its campaign.
+# In a column of campaigns: every one.
 campaigns-all = All
 comparison-not-stated = not stated
 

@@ -1656,7 +1656,7 @@ verdict-by-chance-less = { $second } da { $difference } W menos que { $first } (
        *[other] { $pairs } pares
     } una diferencia así también se da por azar: no queda demostrada.
 # One of the sentences that begin with needed- may follow.
-verdict-not-shown-even = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: cualquier valor de { $interval } W es compatible con los datos.
+verdict-not-shown-even = No se pudo demostrar ninguna diferencia entre { $second } y { $first }. { $second } menos { $first }: cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
 # "One" is a difference, in the next three.
@@ -1887,6 +1887,8 @@ campaigns-around = Medias de los intervalos usados
 campaigns-sun = W/m²
 campaigns-air = aire
 campaigns-wind = viento
+# Below or in place of a table of instruments.
+campaigns-instruments-described = Cada fila es una descripción, que puede ser de varios instrumentos: solo con un id entre paréntesis es uno y el mismo en todas sus campañas.
 campaigns-instruments-many = { $count } instrumentos en total: cada uno figura en el informe de su campaña.
 campaigns-all = Todas
 comparison-not-stated = sin indicar

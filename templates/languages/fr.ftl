@@ -1682,7 +1682,7 @@ verdict-by-chance-less = { $second } donne { $difference } W de moins que { $fir
        *[other] { $pairs } paires
     }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 # One of the sentences that begin with needed- may follow.
-verdict-not-shown-even = Aucune différence entre { $second } et { $first } n’a pu être démontrée : toute valeur de { $interval } W est compatible avec les données.
+verdict-not-shown-even = Aucune différence entre { $second } et { $first } n’a pu être démontrée. { $second } moins { $first } : toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
@@ -1913,6 +1913,8 @@ campaigns-around = Moyennes des intervalles retenus
 campaigns-sun = W/m²
 campaigns-air = air
 campaigns-wind = vent
+# Below or in place of a table of instruments.
+campaigns-instruments-described = Chaque ligne est une description, qui peut valoir pour plusieurs instruments : ce n’est qu’avec un id entre parenthèses que c’est un seul et même instrument dans toutes ses campagnes.
 campaigns-instruments-many = { $count } instruments en tout : chacun figure dans le rapport de sa campagne.
 campaigns-all = Toutes
 comparison-not-stated = sans indication

@@ -1649,7 +1649,7 @@ verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $fi
        *[other] { $pairs } pares
     } uma diferença desse tamanho também ocorre por acaso: não fica demonstrada.
 # One of the sentences that begin with needed- may follow.
-verdict-not-shown-even = Não se pôde demonstrar diferença entre { $second } e { $first }: qualquer valor de { $interval } W é compatível com os dados.
+verdict-not-shown-even = Não se pôde demonstrar diferença entre { $second } e { $first }. { $second } menos { $first }: qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
@@ -1880,6 +1880,8 @@ campaigns-around = Médias dos intervalos usados
 campaigns-sun = W/m²
 campaigns-air = ar
 campaigns-wind = vento
+# Below or in place of a table of instruments.
+campaigns-instruments-described = Cada linha é uma descrição, que pode servir a vários instrumentos: só com um id entre parênteses é um e o mesmo em todas as suas campanhas.
 campaigns-instruments-many = { $count } instrumentos ao todo: cada um consta do relatório da sua campanha.
 campaigns-all = Todas
 comparison-not-stated = sem indicação

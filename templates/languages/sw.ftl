@@ -1687,7 +1687,7 @@ verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first
        *[other] jozi { $pairs }
     } tofauti kubwa hivyo hutokea pia kwa bahati: haijaonyeshwa.
 # One of the sentences that begin with needed- may follow.
-verdict-not-shown-even = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: chochote kuanzia { $interval } W kinalingana na data.
+verdict-not-shown-even = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa. { $second } kutoa { $first }: chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
 # "One" is a difference, in the next three.
@@ -1917,6 +1917,8 @@ campaigns-around = Wastani wa vipindi vilivyotumika
 campaigns-sun = W/m²
 campaigns-air = hewa
 campaigns-wind = upepo
+# Below or in place of a table of instruments.
+campaigns-instruments-described = Kila mstari ni maelezo, ambayo yanaweza kuwa ya vifaa kadhaa: ni pale tu penye id ndani ya mabano ndipo ni kifaa kimoja na kilekile katika kampeni zake zote.
 campaigns-instruments-many = Vifaa { $count } kwa jumla: kila kimoja kiko katika ripoti ya kampeni yake.
 campaigns-all = Zote
 comparison-not-stated = bila kutajwa

@@ -187,7 +187,7 @@ fn a_comparison_of_ten_fits_every_width_and_says_each_note_once() {
                 assert_eq!(text.matches(once).count(), 1, "{once}: {text}");
             }
             // Below its row where a line is too short for a column of differences.
-            let below = text.matches("no. 1 less this, W: ").count();
+            let below = text.matches("no. 1 minus this, W: ").count();
             assert_eq!(below > 0, columns == 60, "{text}");
         }
     }

@@ -110,21 +110,14 @@ impl Room {
         (0..=steps).map(covered).sum()
     }
 
-    /// Where a label of a size covers least of what is there, leads over no other label, and of
-    /// such places the one nearest to what it names. The place is taken then.
-    pub fn place(&mut self, target: (f64, f64), sizes: (f64, f64)) -> Spot {
-        let (_, spot) = self.find(target, sizes);
-        self.take_label(spot);
-        spot
-    }
-
     /// Keeps other labels off one.
     pub fn take_label(&mut self, spot: Spot) {
         self.labels.push(spot);
     }
 
-    /// The same place, which is not taken yet, and its cost: points of distance, and what it
-    /// covers.
+    /// Where a label of a size covers least of what is there, leads over no other label, and of
+    /// such places the one nearest to what it names; before it its cost: points of distance, and
+    /// what it covers. The place is not taken yet.
     pub fn find(&self, target: (f64, f64), (wide_pt, high_pt): (f64, f64)) -> (f64, Spot) {
         let along = |room: f64, label: f64| {
             let last = ((room - label) / STEP_PT).max(0.0) as usize;
@@ -169,13 +162,20 @@ impl Room {
 mod tests {
     use super::*;
 
+    /// Finds a place, and takes it.
+    fn placed(room: &mut Room, target: (f64, f64), sizes: (f64, f64)) -> Spot {
+        let (_, spot) = room.find(target, sizes);
+        room.take_label(spot);
+        spot
+    }
+
     #[test]
     fn a_label_goes_where_nothing_is_and_stays_near() {
         let mut room = Room::new(200.0, 100.0);
         room.take_line((0.0, 0.0), (200.0, 100.0));
         let target = (100.0, 50.0);
-        let first = room.place(target, (60.0, 10.0));
-        let second = room.place(target, (60.0, 10.0));
+        let first = placed(&mut room, target, (60.0, 10.0));
+        let second = placed(&mut room, target, (60.0, 10.0));
         assert!(first.distance(target) < 12.0, "{first:?}");
         assert_eq!(first.overlap(&second), 0.0);
         for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
@@ -187,7 +187,7 @@ mod tests {
     #[test]
     fn what_leads_to_a_label_crosses_no_other() {
         let mut room = Room::new(200.0, 100.0);
-        let first = room.place((100.0, 20.0), (60.0, 10.0));
+        let first = placed(&mut room, (100.0, 20.0), (60.0, 10.0));
         // All is drawn over but the top, so that what names the middle stands far from it.
         room.take(Spot {
             left: 0.0,
@@ -196,7 +196,7 @@ mod tests {
             bottom: 100.0,
         });
         let target = (100.0, 60.0);
-        let second = room.place(target, (60.0, 10.0));
+        let second = placed(&mut room, target, (60.0, 10.0));
         let from = second.nearest(target);
         for place in 0..=100 {
             let point = between(from, target, f64::from(place) / 100.0);
@@ -211,8 +211,8 @@ mod tests {
         for _ in 0..3 {
             room.take(Spot::about((25.0, 5.0), 5.0));
         }
-        let first = room.place((25.0, 15.0), (50.0, 10.0));
-        let second = room.place((25.0, 15.0), (50.0, 10.0));
+        let first = placed(&mut room, (25.0, 15.0), (50.0, 10.0));
+        let second = placed(&mut room, (25.0, 15.0), (50.0, 10.0));
         assert_eq!(first.overlap(&second), 0.0);
     }
 
@@ -220,7 +220,7 @@ mod tests {
     fn a_label_stays_inside_though_nothing_is_free() {
         let mut room = Room::new(50.0, 20.0);
         room.take(Spot::about((25.0, 10.0), 60.0));
-        let spot = room.place((25.0, 10.0), (40.0, 10.0));
+        let spot = placed(&mut room, (25.0, 10.0), (40.0, 10.0));
         assert!(
             spot.left >= 0.0 && spot.right <= 50.0 && spot.bottom <= 20.0,
             "{spot:?}"

@@ -672,6 +672,9 @@ fn an_instrument_stands_once_with_the_campaigns_that_have_it() {
             ["", "0.5 K", "Nos. 3, 4"],
         ]
     );
+    // Those of one description may be two.
+    let note = &part.instruments_note;
+    assert!(note.contains("only with an id in brackets"), "{note}");
     // What none states is no column, and what one does not state is a dash.
     let columns = part.tests.columns.iter();
     let mass = columns

@@ -1,13 +1,16 @@
 //! Campaigns under different suns: what is said of which difference, and of its cause.
 
+use jiff::Timestamp;
 use simmerline::comparison::{Comparison, compare};
 use simmerline::language::Words;
 use simmerline::procedure::Assessment;
+use simmerline::report::Edition;
 use simmerline::report::comparison::data::csv::comparison_csv;
 use simmerline::report::comparison::data::json::ComparisonFile;
 use simmerline::report::comparison::words::calls::Calls;
 use simmerline::report::comparison::words::causes::cause;
 use simmerline::report::comparison::words::differences::{difference, pair_sentence};
+use simmerline::report::comparison::words::report::build;
 use simmerline::report::comparison::words::verdict::verdict;
 
 use super::invented::Tested;
@@ -271,4 +274,45 @@ fn the_title_is_what_is_shown_and_no_more() {
     let told = title(&compared([one, stronger]));
     assert!(told.title.contains("W more than"), "{}", told.title);
     assert!(told.lead.unwrap().is_shown);
+}
+
+#[test]
+fn what_rounds_to_nothing_has_the_interval_of_the_lead_on_the_side_of_a_baseline() {
+    // The second is weaker by 0.0005 m² of 700 W/m², about a third of a watt.
+    let weaker = Tested {
+        gain_m2: 0.4995,
+        first_day: 11,
+        ..Tested::default()
+    };
+    for (second, is_less) in [
+        (weaker, true),
+        (
+            Tested {
+                gain_m2: 0.5005,
+                ..weaker
+            },
+            false,
+        ),
+    ] {
+        let mut campaigns = [Tested::default(), second].map(|one| one.assess());
+        for (campaign, title) in campaigns.iter_mut().zip(["Bare", "Skirt"]) {
+            campaign.tested.campaign.title = title.to_owned();
+        }
+        let comparison = compare(campaigns.into(), Some(0), true).unwrap();
+        assert_eq!(comparison.pairs[0].difference.ratings.value < 0.0, is_less);
+        let report = build(&comparison, &Edition::plain(Timestamp::UNIX_EPOCH)).report;
+        let lead = report.verdict.lead.unwrap();
+        assert_eq!(lead.value, "0");
+        assert!(
+            lead.label.contains("“Skirt” minus “Bare”"),
+            "{}",
+            lead.label
+        );
+        let said = report.verdict.sentences.join(" ");
+        let expected = format!(
+            "“Skirt” minus “Bare”: anything from {} W fits",
+            lead.interval
+        );
+        assert!(said.contains(&expected), "{expected}: {said}");
+    }
 }

@@ -1,8 +1,11 @@
-//! A long campaign: years of a laboratory in one report.
+//! A long campaign: years of a laboratory in one report; and very many campaigns in one comparison.
 
 use std::fmt::Write;
 
 use lopdf::Document;
+use simmerline::comparison::compare;
+use simmerline::report::Edition;
+use simmerline::report::comparison::outputs::outputs as comparison_outputs;
 use simmerline::report::words::build;
 
 use crate::report::campaigns::*;
@@ -194,4 +197,35 @@ fn of_many_runs_some_have_a_figure_all_are_named_and_all_can_be_wished_for() {
     let report = build(&wished.assess(), &edition());
     assert_eq!(report.runs.rows.concat().len(), YEAR);
     assert!(report.runs.others.is_empty() && report.intervals.groups.len() == YEAR);
+}
+
+#[test]
+fn of_very_many_without_a_rating_every_title_is_printed() {
+    const VERY_MANY: usize = 50;
+    let title = |place: usize| format!("Invented pot of place {place},");
+    let dry = sample("dry-pot");
+    let of_place = |place: usize| {
+        let mut one = dry.clone();
+        one.tested.campaign.name = format!("pot-{place}");
+        one.tested.campaign.title = title(place);
+        // The same readings twice are refused.
+        for run in &mut one.tested.dry_runs {
+            let vessel = run.readings.vessel_c.as_mut().unwrap();
+            vessel.value[0] += 0.001 * place as f64;
+        }
+        one
+    };
+    let comparison = compare((0..VERY_MANY).map(of_place).collect(), None, true).unwrap();
+    let slim = Edition {
+        has_attachments: false,
+        ..edition()
+    };
+    let outputs = comparison_outputs(&comparison, &slim).unwrap();
+    let pdf = outputs.iter().find(|file| file.name.ends_with(".pdf"));
+    let pages = pages(&Document::load_mem(&pdf.unwrap().bytes).unwrap());
+    let text = pages.concat();
+    for place in 0..VERY_MANY {
+        let title = squeezed(&title(place));
+        assert!(text.contains(&title), "{title}");
+    }
 }

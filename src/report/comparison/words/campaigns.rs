@@ -36,7 +36,8 @@ pub struct CampaignsPart {
     pub results: Option<Table>,
     /// Instruments, each with the campaigns that have it.
     pub instruments: Vec<InstrumentOf>,
-    /// Where those are that are too many to be told; empty where they are told.
+    /// Where those are that are too many to be told; else, where one is of several campaigns, that
+    /// a row is a description. Empty elsewhere.
     pub instruments_note: String,
 }
 
@@ -128,15 +129,7 @@ pub fn campaigns(comparison: &Comparison, calls: &Calls, words: &Words) -> Campa
     let differ = columns.iter().filter(|one| one.alike().is_none());
     let differ: Vec<&Told> = differ.filter(|one| one.is_stated()).collect();
     let has_kinds = kinds.alike().is_none();
-    let instruments = telling.instruments();
-    let (instruments, instruments_note) = match instruments.len() > INSTRUMENTS {
-        true => {
-            let count = instruments.len();
-            let note = words.say(message!("campaigns-instruments-many", count = count));
-            (Vec::new(), note)
-        }
-        false => (instruments, String::new()),
-    };
+    let (instruments, instruments_note) = telling.instruments();
     CampaignsPart {
         alike,
         tests: telling.table(message!("campaigns-tests"), &differ, has_kinds),
@@ -338,8 +331,23 @@ impl Telling<'_> {
         ]
     }
 
-    /// Each instrument once, those for one quantity after each other.
-    fn instruments(&self) -> Vec<InstrumentOf> {
+    /// Each instrument once, and the note on them.
+    fn instruments(&self) -> (Vec<InstrumentOf>, String) {
+        let described = self.described();
+        let count = described.len();
+        if count > INSTRUMENTS {
+            let note = message!("campaigns-instruments-many", count = count);
+            return (Vec::new(), self.words.say(note));
+        }
+        let is_of_several = described.iter().any(|(_, places)| places.len() > 1);
+        let note = is_of_several.then(|| message!("campaigns-instruments-described"));
+        let note = note.map_or_else(String::new, |note| self.words.say(note));
+        (self.instruments_of(described), note)
+    }
+
+    /// Each description of an instrument once with the places of its campaigns, those for one
+    /// quantity after each other.
+    fn described(&self) -> Vec<(InstrumentRow, Vec<usize>)> {
         let budget_in = message!("budget-in-own-report");
         let mut known: Vec<(InstrumentRow, Vec<usize>)> = Vec::new();
         let mut quantities: Vec<String> = Vec::new();
@@ -357,8 +365,12 @@ impl Telling<'_> {
         }
         let rank = |quantity: &String| quantities.iter().position(|one| one == quantity);
         known.sort_by_key(|(row, _)| rank(&row.quantity));
+        known
+    }
+
+    fn instruments_of(&self, described: Vec<(InstrumentRow, Vec<usize>)>) -> Vec<InstrumentOf> {
         let mut told = String::new();
-        let rows = known.into_iter().map(|(row, places)| {
+        let rows = described.into_iter().map(|(row, places)| {
             let is_next = told != row.quantity;
             told.clone_from(&row.quantity);
             InstrumentOf {

@@ -4,7 +4,7 @@ use serde::Serialize;
 use simmerline_math::squared;
 
 use super::calls::Calls;
-use super::spoken::{is_zero, oriented, spoken, spoken_ends};
+use super::spoken::{oriented, spoken, spoken_ends};
 use super::told::{Told, told};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair, compared};
@@ -13,7 +13,7 @@ use crate::language::{Message, Phrase, Words, fixed, joined, probability, short}
 use crate::message;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
 use crate::report::rows::Row;
-use crate::units::decimals_for;
+use crate::units::{decimals_for, is_zero};
 
 /// Smallest part of an uncertainty that is not printed as nothing, W.
 const LEAST_PRINTED_W: f64 = 0.05;
@@ -166,9 +166,12 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
     let told = comparison.told(pair.difference.first, pair.difference.second);
     let (value, _) = oriented(weighed, told.sign);
     let is_more = value >= 0.0;
-    // Of what is said to be more or less: never a negative size.
-    let (_, ends) = oriented(weighed, if is_more { told.sign } else { -told.sign });
     let decimals = decimals_for(weighed.expanded());
+    let is_even = is_zero(value, decimals);
+    // Of what is said to be more or less: never a negative size. What is neither is told as the
+    // lead tells it.
+    let is_turned = !is_more && !is_even;
+    let (_, ends) = oriented(weighed, if is_turned { -told.sign } else { told.sign });
     let of_names = |said: Message| {
         said.with("second", calls.name(told.minuend))
             .with("first", calls.name(told.subtrahend))
@@ -201,13 +204,15 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Call
         };
         return of_pair(by_chance).into();
     }
-    let not_shown = match is_more {
-        // "0 W more" is no more.
-        _ if is_zero(value, decimals) => of_names(message!("verdict-not-shown-even")),
-        true => of_pair(message!("verdict-not-shown-more")),
-        false => of_pair(message!("verdict-not-shown-less")),
-    };
-    joined([not_shown].into_iter().chain(needed(pair)), " ")
+    let with_need = |said: Message| joined([said].into_iter().chain(needed(pair)), " ");
+    // "0 W more" is no more.
+    if is_even {
+        return with_need(of_names(message!("verdict-not-shown-even")));
+    }
+    with_need(of_pair(match is_more {
+        true => message!("verdict-not-shown-more"),
+        false => message!("verdict-not-shown-less"),
+    }))
 }
 
 /// The difference as a part of the power that it is told from, %; `None` where that is near

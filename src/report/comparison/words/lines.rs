@@ -93,13 +93,21 @@ pub fn lines(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<Pa
 const ROOM_PT: f64 = 482.0;
 pub const GAP_PT: f64 = 8.0;
 
-/// How many panels stand side by side: as few as leave no row with little in it.
+/// How many panels stand side by side: of three to five the most whose last row lacks no more than
+/// one, which leaves fewest rows; where each lacks more, those whose last row is fullest.
 pub fn columns(panels: usize) -> usize {
-    match panels {
-        ..=3 | 6 => 3,
-        5 | 9 | 10 => 5,
-        _ => 4,
-    }
+    const FEWEST: usize = 3;
+    let in_last_row = |columns: usize| panels.saturating_sub(1) % columns + 1;
+    let key = |columns: &usize| {
+        let found = in_last_row(*columns);
+        match found + 1 >= *columns {
+            true => (true, 0),
+            // By 60, which three, four and five divide, shares of a row are whole numbers.
+            false => (false, found * 60 / columns),
+        }
+    };
+    let all = FEWEST..=panels.clamp(FEWEST, 5);
+    all.max_by_key(key).unwrap_or(FEWEST)
 }
 
 /// How wide each is, points.
@@ -117,5 +125,36 @@ pub fn left_out(comparison: &Comparison, words: &Words) -> String {
             campaigns = ranked
         )),
         false => String::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_last_row_of_panels_lacks_one_or_is_as_full_as_it_can_be() {
+        let at_most_three = [1, 2, 3].map(columns);
+        assert_eq!(at_most_three, [3, 3, 3]);
+        // Panels, columns, and panels in the last row, counted by hand.
+        let by_hand = [
+            (4, 4, 4),
+            (5, 5, 5),
+            (6, 3, 3),
+            (7, 4, 3),
+            (9, 5, 4),
+            (12, 4, 4),
+            (13, 5, 3),
+            (17, 3, 2),
+            (20, 5, 5),
+            (21, 3, 3),
+            (22, 4, 2),
+            (24, 5, 4),
+        ];
+        for (panels, beside, in_last) in by_hand {
+            assert_eq!(columns(panels), beside, "{panels}");
+            let rows_before = (panels - 1) / beside;
+            assert_eq!(panels - rows_before * beside, in_last, "{panels}");
+        }
     }
 }

@@ -3,7 +3,7 @@
 use crate::comparison::weigh::Weighed;
 use crate::language::{Message, Phrase, fixed, joined};
 use crate::message;
-use crate::units::decimals_for;
+use crate::units::{decimals_for, is_zero};
 
 /// `6 to 30`, with so many decimals.
 pub fn spoken_ends((lower, upper): (f64, f64), decimals: usize) -> Message {
@@ -37,12 +37,6 @@ pub fn signed(value: f64, decimals: usize) -> Phrase {
         false => "",
     };
     joined([sign.into(), fixed(value, decimals)], "")
-}
-
-/// Whether a number, with so many decimals, has no digit but zeros.
-pub fn is_zero(value: f64, decimals: usize) -> bool {
-    let digits = format!("{value:.decimals$}");
-    digits.chars().all(|digit| !matches!(digit, '1'..='9'))
 }
 
 #[cfg(test)]

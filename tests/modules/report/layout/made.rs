@@ -1,6 +1,6 @@
 //! Every document that the rules are held against, made once for all of them: reports of all
 //! samples and of a campaign of nine runs, comparisons and field sheets, in every language, on
-//! every paper; in English on Letter with units of the US.
+//! every paper; in English on Letter with units of the US, and on A4 both with them and without.
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
@@ -51,6 +51,7 @@ pub struct Made {
     pub kind: Kind,
     pub language: &'static str,
     pub paper: Paper,
+    pub units: UnitSystem,
     pub pages: Vec<Page>,
     /// Lines of text of each page.
     pub lines: Vec<Vec<Line>>,
@@ -75,12 +76,9 @@ pub static MADE: LazyLock<Vec<Made>> = LazyLock::new(make);
 
 fn make() -> Vec<Made> {
     let sources = sources();
-    let editions = || {
-        let languages = LANGUAGES.into_iter();
-        languages.flat_map(|language| Paper::ALL.map(|paper| (language, paper)))
-    };
+    let editions = editions();
     let jobs: Vec<_> = (sources.iter())
-        .flat_map(|source| editions().map(move |edition| (source, edition)))
+        .flat_map(|source| editions.iter().map(move |edition| (source, *edition)))
         .collect();
     let (next, made) = (AtomicUsize::new(0), Mutex::new(Vec::new()));
     let threads = std::thread::available_parallelism().map_or(2, usize::from);
@@ -88,8 +86,8 @@ fn make() -> Vec<Made> {
         for _ in 0..threads {
             scope.spawn(|| {
                 while let Some(job) = jobs.get(next.fetch_add(1, Ordering::Relaxed)) {
-                    let ((name, own_words, source), (language, paper)) = job;
-                    let one = make_one(name, own_words, source, *language, *paper);
+                    let ((name, own_words, source), edition) = job;
+                    let one = make_one(name, own_words, source, *edition);
                     made.lock().unwrap().push(one);
                 }
             });
@@ -97,25 +95,38 @@ fn make() -> Vec<Made> {
     });
     let mut made = made.into_inner().unwrap();
     made.sort_by(|one, two| {
-        let key = |made: &Made| (made.name.clone(), made.language, made.paper.word());
+        let key = |made: &Made| {
+            let is_us = made.units == UnitSystem::Us;
+            (made.name.clone(), made.language, made.paper.word(), is_us)
+        };
         key(one).cmp(&key(two))
     });
     made
+}
+
+/// A language, a paper, and units.
+type Printed = (Language, Paper, UnitSystem);
+
+/// Every language on every paper. Units of the US stand with English: on the paper of the US,
+/// which has no edition without them, and on the narrower one.
+fn editions() -> Vec<Printed> {
+    let of_language = |language: Language| {
+        Paper::ALL.map(|paper| match (language.code, paper) {
+            ("en", Paper::UsLetter) => (language, paper, UnitSystem::Us),
+            _ => (language, paper, UnitSystem::Si),
+        })
+    };
+    let on_both = LANGUAGES.into_iter().flat_map(of_language);
+    let narrow = (Language::ENGLISH, Paper::A4, UnitSystem::Us);
+    on_both.chain([narrow]).collect()
 }
 
 fn make_one(
     name: &str,
     own_words: &BTreeSet<String>,
     source: &Source,
-    language: Language,
-    paper: Paper,
+    (language, paper, units): Printed,
 ) -> Made {
-    // Whose paper that is.
-    let is_of_the_us = language.code == "en" && paper == Paper::UsLetter;
-    let units = match is_of_the_us {
-        true => UnitSystem::Us,
-        false => UnitSystem::Si,
-    };
     let edition = Edition {
         words: Words::new(language, units),
         paper,
@@ -161,6 +172,7 @@ fn make_one(
         kind,
         language: language.code,
         paper,
+        units,
         pages,
         lines,
         tags,

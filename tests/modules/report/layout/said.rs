@@ -29,13 +29,17 @@ pub fn untold_facts(made: &Made) -> Vec<Found> {
         _ => 0,
     };
     let facts = made.facts.iter().take(least);
-    // A long name goes on in the next line.
-    let begin = |fact: &str| fact.chars().take(6).collect::<String>();
-    let is_told = |fact: &&String| first.iter().any(|line| line.starts_with(&begin(fact)));
+    let is_told = |fact: &&String| first.iter().any(|line| begins_with(line, fact));
     let untold = facts.filter(|fact| !is_told(fact));
     untold
         .map(|fact| Found::on(0, format!("\"{fact}\" is not told")))
         .collect()
+}
+
+/// Whether a line begins with a name, word by word; a long name goes on in the next line.
+fn begins_with(line: &str, name: &str) -> bool {
+    let mut both = line.split_whitespace().zip(name.split_whitespace());
+    !line.trim().is_empty() && both.all(|(found, expected)| found == expected)
 }
 
 /// A number as it is printed, by its digits before and after the decimal mark.
@@ -214,4 +218,19 @@ fn numbers_are_found_in_a_text() {
         ("0.00", 0, 2),
     ];
     assert_eq!(found, expected);
+}
+
+#[test]
+fn a_name_is_told_by_whole_words_only() {
+    let name = "Water from 20 to 95 °C";
+    for line in [
+        "Water from 20 to 95 °C",
+        "Water from",
+        "Water from 20 to 95 °C in 2 h",
+    ] {
+        assert!(begins_with(line, name), "{line}");
+    }
+    for line in ["", "Water", "Water falls", "Waters from 20", "Wate"] {
+        assert_eq!(begins_with(line, name), line == "Water", "{line}");
+    }
 }
