@@ -7,7 +7,7 @@ use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
 use super::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use super::own_limits::own_limit_findings;
-use super::rated::Rated;
+use super::rated::{Rated, Rating};
 use super::reason::Reason;
 use super::screen::Screening;
 use super::shortfall::Shortfall;
