@@ -69,7 +69,11 @@ fn without_irradiance_the_row_says_why_and_the_intervals_are_told_as_they_were()
     assert!(!rating["intervals"].as_array().unwrap().is_empty());
     // Its text without spaces.
     let text = bench.pdf_text("reports/mallee.pdf");
-    for told in ["Irradiancenotmeasured", "longgustsnoneused", "Solartimenoneused"] {
+    for told in [
+        "Irradiancenotmeasured",
+        "longgustsnoneused",
+        "Solartimenoneused",
+    ] {
         assert!(text.contains(told), "{told}: {text}");
     }
     assert!(!text.contains("nointerval"), "{text}");
