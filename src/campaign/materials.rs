@@ -1,6 +1,6 @@
 //! What vessels are made of, and the heat that they store.
 
-use crate::language::{Message, short};
+use crate::language::{Message, kilograms, short};
 use crate::message;
 
 /// A material of vessels, with its specific heat capacity, J/(kg K).
@@ -60,7 +60,7 @@ impl VesselHeat {
             VesselHeat::Stated(_) => message!("vessel-heat-stated"),
             VesselHeat::Weighed(kg, material) => message!(
                 "vessel-heat-weighed",
-                mass = short(*kg),
+                mass = kilograms(short(*kg)),
                 material = Message::new(format!("material-{}", material.word)),
                 heat = short(material.specific_heat_j_per_kg_k)
             ),

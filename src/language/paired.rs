@@ -19,6 +19,9 @@ pub enum PairedUnit {
     KilogramPerSquareMetre,
 }
 
+/// From so many kilograms or litres on, a tenth of a pound or a gallon is finer than what is meant.
+const MANY: f64 = 100.0;
+
 impl PairedUnit {
     /// The symbol of the SI.
     pub fn symbol(self) -> &'static str {
@@ -62,14 +65,15 @@ impl PairedUnit {
         }
     }
 
-    /// Decimals of a converted number: as exact as the one it stands beside.
-    fn decimals(self, decimals: usize) -> usize {
+    /// Decimals of a number that is converted: as exact as the one it stands beside.
+    fn decimals(self, value: f64, decimals: usize) -> usize {
         match self {
             // A degree Fahrenheit is finer than one Celsius, a pound coarser than half a kilogram.
             PairedUnit::Celsius
             | PairedUnit::Kelvin
             | PairedUnit::Metre
             | PairedUnit::MetrePerSecond => decimals,
+            PairedUnit::Kilogram | PairedUnit::Litre if value.abs() >= MANY => decimals,
             PairedUnit::Kilogram | PairedUnit::Litre => decimals.max(1),
             // Ten square feet are about one square metre; a pound on one is five kilograms on one.
             PairedUnit::SquareMetre => decimals.saturating_sub(1),
@@ -83,7 +87,7 @@ impl PairedUnit {
         let is_exact = (value * scale).round() / scale == value;
         match self {
             PairedUnit::Kelvin if is_exact => self.short_in_us(value),
-            _ => fixed(self.convert(value), self.decimals(decimals)),
+            _ => fixed(self.convert(value), self.decimals(value, decimals)),
         }
     }
 
@@ -92,7 +96,7 @@ impl PairedUnit {
         let converted = self.convert(value);
         let digits = match self {
             PairedUnit::Celsius | PairedUnit::Kilogram => {
-                return fixed(converted, self.decimals(0));
+                return fixed(converted, self.decimals(value, 0));
             }
             // Exact in both.
             PairedUnit::Kelvin => return short(converted),
@@ -112,7 +116,7 @@ impl PairedUnit {
             Phrase::Range(from, to, decimals) => range(
                 self.convert(*from),
                 self.convert(*to),
-                self.decimals(*decimals),
+                self.decimals(from.abs().max(to.abs()), *decimals),
             ),
             Phrase::Short(value) => self.short_in_us(*value),
             Phrase::Joined(numbers, between) => {
@@ -151,6 +155,8 @@ mod tests {
         let said = words.say(celsius(degrees.into()));
         assert_eq!(said, "20 to 95 °C (68 to 203 °F)");
         assert_eq!(words.say(kilograms(short(2.0))), "2 kg (4.4 lb)");
+        // 521 kg / 0.453 592 37 is 1148.6 lb.
+        assert_eq!(words.say(kilograms(fixed(521.0, 0))), "521 kg (1149 lb)");
     }
 
     // Factors of NIST SP 811 (2008), appendix B.8: 0.3048 m a foot, 0.092 903 04 m² a square foot,

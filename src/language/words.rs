@@ -256,17 +256,25 @@ fn with_us(si: String, us: Option<String>) -> String {
     }
 }
 
-/// Messages with degrees Fahrenheit beside every whole number of degrees Celsius in them.
+/// Spaces between a number and its unit: the plain one, and those at which no line breaks.
+const UNIT_SPACES: [char; 3] = [' ', '\u{a0}', '\u{202f}'];
+
+/// Messages with degrees Fahrenheit beside every whole number of degrees Celsius in them, behind
+/// the same space.
 fn with_fahrenheit(messages: &str) -> String {
-    let mut parts = messages.split(" °C");
+    let mut parts = messages.split("°C");
     let mut text = parts.next().unwrap_or_default().to_owned();
     for part in parts {
-        let digits = text.len() - text.trim_end_matches(|c: char| c.is_ascii_digit()).len();
-        let celsius: Option<f64> = text[text.len() - digits..].parse().ok();
-        text.push_str(" °C");
-        if let Some(celsius) = celsius {
+        let space = text.chars().next_back().filter(|c| UNIT_SPACES.contains(c));
+        let number = space.and_then(|space| text.strip_suffix(space));
+        let celsius: Option<f64> = number.and_then(|number| {
+            let before = number.trim_end_matches(|c: char| c.is_ascii_digit());
+            number[before.len()..].parse().ok()
+        });
+        text.push_str("°C");
+        if let (Some(space), Some(celsius)) = (space, celsius) {
             let fahrenheit = units::fixed(units::celsius_to_fahrenheit(celsius), 0);
-            text.push_str(&format!(" ({fahrenheit} °F)"));
+            text.push_str(&format!(" ({fahrenheit}{space}°F)"));
         }
         text.push_str(part);
     }
@@ -369,6 +377,10 @@ mod tests {
         assert_eq!(
             with_fahrenheit("between 5 °C and 60 °C, { $t } °C"),
             "between 5 °C (41 °F) and 60 °C (140 °F), { $t } °C"
+        );
+        assert_eq!(
+            with_fahrenheit("5\u{a0}°C, 60\u{202f}°C, 80°C, °C"),
+            "5\u{a0}°C (41\u{a0}°F), 60\u{202f}°C (140\u{202f}°F), 80°C, °C"
         );
     }
 }

@@ -273,6 +273,8 @@ mod tests {
         assert_eq!(read["site"]["elevation_ft"].as_integer(), Some(5312));
         assert_eq!(read["load"]["water"].as_str(), Some("8 lb 9 oz"));
         assert_eq!(read["report"]["paper"].as_str(), Some("us-letter"));
+        let paper = file.lines().find(|line| line.starts_with("paper = "));
+        assert!(paper.unwrap().ends_with("# a4, us-letter"), "{paper:?}");
         assert_eq!(
             read["instruments"]["irradiance"]["estimate"].as_str(),
             Some("clear-sky")

@@ -1102,7 +1102,7 @@ fuel-heat-text = { $heat } MJ, the mean of the months above
 fuel-value = lower heating value
 fuel-stove = efficiency of the stove
 fuel-days = days in a year
-fuel-result = With these assumptions, all of them the tester's, the same heat would take an estimated { $best } kg of { $fuel } in a year ({ $range } kg from the rating's uncertainty alone). Fuel is saved only if the fire is really not lit; nothing is promised.
+fuel-result = With these assumptions, all of them the tester's, the same heat would take an estimated { $best } of { $fuel } in a year ({ $range } from the rating's uncertainty alone). Fuel is saved only if the fire is really not lit; nothing is promised.
 
 ## Cautions
 #
@@ -1243,7 +1243,7 @@ notice-stuck-sensor = { $log }: { $quantity } is { $value } { $unit } in each of
 # { $first }, { $highest }: numbers as they stand in the log, without a unit.
 notice-celsius-as-fahrenheit = { $log }: this looks like °C: the water in column "{ $column }" begins at { $first }, near the air of { $air }, and ends at { $highest } at most, and as °F it would begin at { $first_c }; if it is in °C, write (°C) behind the header, or correct the unit of the water under [units]
 notice-celsius-as-fahrenheit-no-air = { $log }: this looks like °C: the water in column "{ $column }" begins at { $first } and ends at { $highest } at most, and as °F it would begin at { $first_c }; if it is in °C, write (°C) behind the header, or correct the unit of the water under [units]
-notice-water-air-exchanged = { $log }: the air rises by { $air } K and the water by { $water } K; if the columns are exchanged, name each by water_temperature and ambient_temperature under [columns]
+notice-water-air-exchanged = { $log }: the air rises by { $air } and the water by { $water }; if the columns are exchanged, name each by water_temperature and ambient_temperature under [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } of water on { $area } is { $load }; if the number were pounds, it would be { $meant }, and { $expected } is expected: if it is, convert it (1 lb is 0.4536 kg)
 notice-load-square-feet = { $runs }: { $water } of water on { $area } is { $load }; if the area were in square feet, or its lengths in feet, it would be { $meant }, and { $expected } is expected: if so, convert it (1 ft² is 0.0929 m², 1 ft is 0.3048 m)
@@ -2023,7 +2023,7 @@ check-no-sun = no sun on the cooker until the end: shaded, or turned away
 check-in-place = pot in its place in the cooker, as when it heats
 # Lines to write on.
 sheet-tester = tester
-sheet-weighed = water weighed, kg
+sheet-weighed = water weighed, { $unit }
 sheet-began = first reading, clock time
 
 ## Field sheet: the table to fill in
@@ -2081,7 +2081,7 @@ run-kind-water = heating water
 run-kind-cooling = cooling, shaded
 run-kind-dry = dry vessel
 vessel-heat-stated = stated in the campaign file
-vessel-heat-weighed = { $mass } kg of { $material } at { $heat } J/(kg K) (EN 12524:2000, as an open library carries it)
+vessel-heat-weighed = { $mass } of { $material } at { $heat } J/(kg K) (EN 12524:2000, as an open library carries it)
 material-aluminium = aluminium
 material-cast-iron = cast iron
 material-steel = steel
@@ -2192,7 +2192,7 @@ procedure-spread-one-day = ± without days, not 95 %: readings, instruments
 page-procedure-quantity = quantity
 procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is calculated, not timed.
 # { $limit }, °C.
-evaporation = above { $limit } °C part of the heat goes into vapour, which no temperature shows: the figures hold for a closed lid and count the vapour as loss
+evaporation = above { $limit } part of the heat goes into vapour, which no temperature shows: the figures hold for a closed lid and count the vapour as loss
 evaporation-remedy = keep the lid on; compare only tests that end at like temperatures
 
 ## Dry vessel
@@ -2238,8 +2238,8 @@ dry-sun-unsteady-remedy = test under a clear sky around solar noon
 dry-sun-weak = the sun was steady, but with at most { $highest } W/m², below 600 W/m²
 dry-sun-weak-remedy = test around solar noon, in a brighter season, or without haze
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = no plateau: in its hottest steady stretch, at { $vessel } °C, the vessel still rose by { $rate } K/min
-dry-still-falls = no plateau: in its hottest steady stretch, at { $vessel } °C, the vessel fell by { $rate } K/min
+dry-still-rises = no plateau: in its hottest steady stretch, at { $vessel }, the vessel still rose by { $rate } K/min
+dry-still-falls = no plateau: in its hottest steady stretch, at { $vessel }, the vessel fell by { $rate } K/min
 dry-still-moves-remedy = start earlier, aim again, and go on until it stays
 
 ## Box cooker
@@ -2282,7 +2282,7 @@ box-no-heating = no rise from { $from } to { $to } °C with irradiance and witho
     [one] { $runs } run
    *[other] { $runs } runs
 } of water, so there is no F2
-box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and read at least every twenty minutes
+box-no-heating-remedy = begin below { $from }, go on above { $to }, and read at least every twenty minutes
 box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, not used: { $runs }
 # Loads in kg/m².
 box-load-off = the load was { $load }; a full load is about { $full }
@@ -2311,7 +2311,7 @@ dish-rests-on-vessels = The heat capacity of the vessels is included, { $heat } 
 dish-rests-on-heating = The optical factor rests on { $runs ->
     [one] { $runs } heating
    *[other] { $runs } heatings
-}, each from 5 K above the air to 5 K below boiling, as far as it goes.
+}, each from { $margin } above the air to { $margin } below boiling, as far as it goes.
 dish-caption = Water above the mean air temperature since the start of each cooling run; thick: what its time constant gives in steady air.
 dish-alt = Line plot of the water's temperature above the air against time, for { $runs ->
     [one] { $runs } cooling run
@@ -2364,7 +2364,7 @@ efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K;
 efficiency-plane = irradiance was measured with a sensor that lay flat: where the intercept area faces the sun, the sunlight is underestimated, and the efficiencies come out too high
 efficiency-plane-remedy = compare only with tests whose sensor lay flat
 efficiency-no-peak = exergy has no highest point among the intervals, so there is no peak and no quality factor
-efficiency-no-peak-remedy = test from 5 K above the air up to near boiling
+efficiency-no-peak-remedy = test from { $above } above the air up to near boiling
 efficiency-no-loss = the loss may be zero, so there is no quality factor
 efficiency-no-loss-remedy = test over a wider range of water temperatures, and on more days
 efficiency-one-day = all data are from one day, so the ranges are not 95 % intervals
@@ -2507,7 +2507,7 @@ check-shared-nothing = gives nothing: nearer files state the same keys
 check-hole = { $run }: no interval from { $from } to { $to } on { $date }: no two water readings there are { $shortest } to { $longest } minutes apart
 check-not-normalised = { $run }: { counted-intervals } without irradiance, which meet every limit and are not used
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = start with water a few kelvin above ambient, or let it warm before it counts
+helps-water-below-window = start with water a few degrees above ambient, or let it warm before it counts
 helps-water-above-window = stop the run, or start again with cool water, once the water nears boiling
 helps-ambient-out-of-range = choose another season or time of day
 helps-irradiance-low = wait for clear sky, and keep the sensor’s glass clean
@@ -2540,7 +2540,7 @@ dry-no-ambient-remedy = read the air at least every second time
 dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: judged by its first rise it may end { $more } hotter
 dry-no-end = the difference per W/m² is not given: within the uncertainty of irradiance its range has no end
 efficiency-peak-unsure = the peak is not given: there is none without one of the days, or within the uncertainty of the instruments
-efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
+efficiency-peak-unsure-remedy = test on more days, each from { $above } above the air up to near boiling
 efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be
 efficiency-too-much-remedy = check the intercept area, the load and the units
 tested-instruments-note-cooling = Standard uncertainties (k = 1); for a class, its limits. Where neither is stated, the most cautious class is assumed (common practice).
@@ -2632,7 +2632,7 @@ beside-note-pairs = "Different": p of the difference is under 0.05, corrected by
 dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
 dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
 dry-colder-than-air = the vessel reads { $below } below the coolest air of the run: one of the two is in another unit than stated
-dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice, no published source): is the thermometer in °F?
+dry-very-hot = the vessel reads { $highest }, hotter than home-built cookers get (common practice, no published source): is the thermometer in °F?
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both

@@ -1111,7 +1111,7 @@ fuel-heat-text = { $heat } MJ, la media de los meses de arriba
 fuel-value = poder calorífico inferior
 fuel-stove = rendimiento del fogón
 fuel-days = días al año
-fuel-result = Con estos supuestos, todos ellos del operador, el mismo calor requeriría una cantidad estimada de { $best } kg de { $fuel } al año ({ $range } kg debidos solo a la incertidumbre del resultado). Se ahorra solo en la medida en que de verdad no se enciende el fuego; no se promete nada.
+fuel-result = Con estos supuestos, todos ellos del operador, el mismo calor requeriría una cantidad estimada de { $best } de { $fuel } al año ({ $range } debidos solo a la incertidumbre del resultado). Se ahorra solo en la medida en que de verdad no se enciende el fuego; no se promete nada.
 
 ## Cautions
 #
@@ -1252,7 +1252,7 @@ notice-stuck-sensor = { $log }: { $quantity } vale { $value } { $unit } en cada 
 # { $first }, { $highest }: numbers as they stand in the log, without a unit.
 notice-celsius-as-fahrenheit = { $log }: esto parece °C: el agua en la columna «{ $column }» empieza en { $first }, cerca del aire a { $air }, y llega como máximo a { $highest }; en °F empezaría a { $first_c }; si está en °C, escriba (°C) tras el encabezado, o corrija la unidad del agua bajo [units]
 notice-celsius-as-fahrenheit-no-air = { $log }: esto parece °C: el agua en la columna «{ $column }» empieza en { $first } y llega como máximo a { $highest }; en °F empezaría a { $first_c }; si está en °C, escriba (°C) tras el encabezado, o corrija la unidad del agua bajo [units]
-notice-water-air-exchanged = { $log }: el aire sube { $air } K y el agua { $water } K; si las columnas están intercambiadas, nombre cada una con water_temperature y ambient_temperature bajo [columns]
+notice-water-air-exchanged = { $log }: el aire sube { $air } y el agua { $water }; si las columnas están intercambiadas, nombre cada una con water_temperature y ambient_temperature bajo [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } de agua sobre { $area } son { $load }; si el número fueran libras, serían { $meant }, y se esperan { $expected }: si lo son, conviértalas (1 lb son 0,4536 kg)
 notice-load-square-feet = { $runs }: { $water } de agua sobre { $area } son { $load }; si el área estuviera en pies cuadrados, o sus longitudes en pies, serían { $meant }, y se esperan { $expected }: si es así, conviértala (1 ft² son 0,0929 m², 1 ft son 0,3048 m)
@@ -2057,7 +2057,7 @@ check-no-sun = cocina sin sol hasta el final: a la sombra o apartada
 check-in-place = olla en su sitio dentro de la cocina, como cuando calienta
 # Lines to write on.
 sheet-tester = operador
-sheet-weighed = masa de agua, kg
+sheet-weighed = masa de agua, { $unit }
 sheet-began = primera lectura, hora
 
 ## Field sheet: the table to fill in
@@ -2117,7 +2117,7 @@ run-kind-water = calentamiento de agua
 run-kind-cooling = enfriamiento, a la sombra
 run-kind-dry = recipiente vacío
 vessel-heat-stated = indicada en el archivo de campaña
-vessel-heat-weighed = { $mass } kg de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como la recoge una biblioteca abierta)
+vessel-heat-weighed = { $mass } de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como la recoge una biblioteca abierta)
 material-aluminium = aluminio
 material-cast-iron = hierro fundido
 material-steel = acero
@@ -2232,7 +2232,7 @@ procedure-spread-one-day = ± sin días, no del 95 %: lecturas, instrumentos
 page-procedure-quantity = magnitud
 procedure-boiling = El tiempo hasta hervir es para { $load } de agua de { $ambient } a { $boiling }, su punto de ebullición aquí, con { $irradiance } W/m² constantes: las medias del ensayo. Está calculado, no cronometrado.
 # { $limit }, °C.
-evaporation = por encima de { $limit } °C una parte del calor se va en vapor, lo que ninguna temperatura muestra: las cifras valen para una tapa cerrada y cuentan el vapor como pérdida
+evaporation = por encima de { $limit } una parte del calor se va en vapor, lo que ninguna temperatura muestra: las cifras valen para una tapa cerrada y cuentan el vapor como pérdida
 evaporation-remedy = deje puesta la tapa; compare solo ensayos que terminen a temperaturas parecidas
 
 ## Dry vessel
@@ -2279,8 +2279,8 @@ dry-sun-unsteady-remedy = ensaye con cielo despejado en torno al mediodía solar
 dry-sun-weak = la irradiancia fue constante, pero de { $highest } W/m² como máximo, por debajo de 600 W/m²
 dry-sun-weak-remedy = ensaye en torno al mediodía solar, en una estación con más sol, o sin bruma
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = sin estancamiento: en su tramo constante más caliente, a { $vessel } °C, el recipiente aún subía { $rate } K/min
-dry-still-falls = sin estancamiento: en su tramo constante más caliente, a { $vessel } °C, el recipiente bajaba { $rate } K/min
+dry-still-rises = sin estancamiento: en su tramo constante más caliente, a { $vessel }, el recipiente aún subía { $rate } K/min
+dry-still-falls = sin estancamiento: en su tramo constante más caliente, a { $vessel }, el recipiente bajaba { $rate } K/min
 dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se mantenga
 
 ## Box cooker
@@ -2323,7 +2323,7 @@ box-no-heating = no hay ninguna subida de { $from } a { $to } °C sin hueco y co
     [one] { $runs } serie
    *[other] { $runs } series
 } con agua, así que no hay F2
-box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de { $to } °C, y lea al menos cada veinte minutos
+box-no-heating-remedy = empiece por debajo de { $from }, siga hasta pasar de { $to }, y lea al menos cada veinte minutos
 box-runs-left-out = series con agua sin una subida entera de { $from } a { $to } °C, no usadas: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load }; una carga completa es de unos { $full }
@@ -2352,7 +2352,7 @@ dish-rests-on-vessels = Se incluye la capacidad calorífica de los recipientes, 
 dish-rests-on-heating = El factor óptico se basa en { $runs ->
     [one] { $runs } calentamiento
    *[other] { $runs } calentamientos
-}, desde 5 K por encima del aire hasta 5 K por debajo de la ebullición, hasta donde llegue cada uno.
+}, desde { $margin } por encima del aire hasta { $margin } por debajo de la ebullición, hasta donde llegue cada uno.
 dish-caption = Agua por encima de la temperatura media del aire desde el inicio de cada serie de enfriamiento; trazo grueso: lo que da su constante de tiempo con aire constante.
 dish-alt = Gráfico de líneas de la temperatura del agua por encima del aire frente al tiempo, de { $runs ->
     [one] { $runs } serie
@@ -2405,7 +2405,7 @@ efficiency-source = Exergía de la radiación solar según Petela 1964 con el so
 efficiency-plane = la irradiancia se midió con un sensor en horizontal: donde el área de captación está orientada al sol, la energía solar se subestima, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún máximo entre los intervalos, así que no hay exergía máxima ni factor de calidad
-efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
+efficiency-no-peak-remedy = ensaye desde { $above } por encima del aire hasta cerca de la ebullición
 efficiency-no-loss = la pérdida puede ser nula, así que no hay factor de calidad
 efficiency-no-loss-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
 efficiency-one-day = todos los datos son de un solo día, así que los intervalos no son del 95 %
@@ -2550,7 +2550,7 @@ check-shared-nothing = no da nada: archivos más cercanos indican las mismas cla
 check-hole = { $run }: ningún intervalo de { $from } a { $to } el { $date }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sin irradiancia, que cumplen todos los límites y no se usan
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = empiece con el agua unos kelvin por encima del ambiente, o deje que se caliente antes de que cuente
+helps-water-below-window = empiece con el agua unos grados por encima del ambiente, o deje que se caliente antes de que cuente
 helps-water-above-window = termine la serie, o empiece de nuevo con agua fría, cuando el agua se acerque a la ebullición
 helps-ambient-out-of-range = elija otra estación del año u otra hora del día
 helps-irradiance-low = espere cielo despejado y mantenga limpio el vidrio del sensor
@@ -2583,7 +2583,7 @@ dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
 dry-may-get-hotter = en su estancamiento el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } más caliente
 dry-no-end = la diferencia por W/m² no se da: dentro de la incertidumbre de la irradiancia, su intervalo no tiene extremo
 efficiency-peak-unsure = la exergía máxima no se da: no la hay si se omite uno de los días, o dentro de la incertidumbre de los instrumentos
-efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
+efficiency-peak-unsure-remedy = ensaye más días, cada uno desde { $above } por encima del aire hasta cerca de la ebullición
 efficiency-too-much = el agua absorbió más calor que la energía solar sobre el área de captación, lo que no puede ser
 efficiency-too-much-remedy = compruebe el área de captación, la carga y las unidades
 tested-instruments-note-cooling = Incertidumbres estándar (k = 1); de una clase, sus límites. Donde no se indica ninguna de las dos, se supone la clase más desfavorable (práctica habitual).
@@ -2676,7 +2676,7 @@ beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 
 dry-sun-down = en el estancamiento el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
 dry-colder-than-air = el recipiente marca { $below } por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
-dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera (práctica habitual, sin fuente publicada): ¿está el termómetro en °F?
+dry-very-hot = el recipiente marca { $highest }, más de lo que alcanzan las cocinas de construcción casera (práctica habitual, sin fuente publicada): ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series

@@ -1137,7 +1137,7 @@ fuel-heat-text = { $heat } MJ, la moyenne des mois ci-dessus
 fuel-value = pouvoir calorifique inférieur
 fuel-stove = rendement du fourneau
 fuel-days = jours par an
-fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur demanderait, selon l’estimation, { $best } kg de combustible ({ $fuel }) par an ({ $range } kg selon la seule incertitude du résultat). Il n’est économisé que dans la mesure où le feu n’est vraiment pas allumé ; rien n’est promis.
+fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur demanderait, selon l’estimation, { $best } de combustible ({ $fuel }) par an ({ $range } selon la seule incertitude du résultat). Il n’est économisé que dans la mesure où le feu n’est vraiment pas allumé ; rien n’est promis.
 
 ## Cautions
 #
@@ -1278,7 +1278,7 @@ notice-stuck-sensor = { $log } : { $quantity } vaut { $value } { $unit } dans c
 # { $first }, { $highest }: numbers as they stand in the log, without a unit.
 notice-celsius-as-fahrenheit = { $log } : cela ressemble à des °C : l’eau dans la colonne « { $column } » commence à { $first }, près de l’air à { $air }, et atteint au plus { $highest } ; en °F elle commencerait à { $first_c } ; si elle est en °C, écrivez (°C) après l’en-tête, ou corrigez l’unité de l’eau sous [units]
 notice-celsius-as-fahrenheit-no-air = { $log } : cela ressemble à des °C : l’eau dans la colonne « { $column } » commence à { $first } et atteint au plus { $highest } ; en °F elle commencerait à { $first_c } ; si elle est en °C, écrivez (°C) après l’en-tête, ou corrigez l’unité de l’eau sous [units]
-notice-water-air-exchanged = { $log } : l’air monte de { $air } K et l’eau de { $water } K ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
+notice-water-air-exchanged = { $log } : l’air monte de { $air } et l’eau de { $water } ; si les colonnes sont échangées, nommez chacune par water_temperature et ambient_temperature sous [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs } : { $water } d’eau sur { $area } font { $load } ; si le nombre était en livres, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-le (1 lb vaut 0,4536 kg)
 notice-load-square-feet = { $runs } : { $water } d’eau sur { $area } font { $load } ; si l’aire était en pieds carrés, ou ses longueurs en pieds, ce serait { $meant }, et { $expected } sont attendus : si c’est le cas, convertissez-la (1 ft² vaut 0,0929 m², 1 ft vaut 0,3048 m)
@@ -2083,7 +2083,7 @@ check-no-sun = pas de soleil sur le cuiseur jusqu’à la fin : à l’ombre ou
 check-in-place = récipient à sa place dans le cuiseur, comme quand il chauffe
 # Lines to write on.
 sheet-tester = opérateur
-sheet-weighed = eau pesée, kg
+sheet-weighed = eau pesée, { $unit }
 sheet-began = premier relevé, heure
 
 ## Field sheet: the table to fill in
@@ -2146,7 +2146,7 @@ run-kind-water = chauffage d’eau
 run-kind-cooling = refroidissement, à l’ombre
 run-kind-dry = récipient à sec
 vessel-heat-stated = indiquée dans le fichier de campagne
-vessel-heat-weighed = { $mass } kg ({ $material }) à { $heat } J/(kg K) (EN 12524:2000, telle que la reprend une bibliothèque logicielle libre)
+vessel-heat-weighed = { $mass }, { $material }, à { $heat } J/(kg K) (EN 12524:2000, telle que la reprend une bibliothèque logicielle libre)
 # As in English
 material-aluminium = aluminium
 material-cast-iron = fonte
@@ -2261,7 +2261,7 @@ procedure-spread-one-day = ± sans les jours, pas à 95 % : relevés, instrume
 page-procedure-quantity = grandeur
 procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous une irradiance constante de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
 # { $limit }, °C.
-evaporation = au-dessus de { $limit } °C, une part de la chaleur passe dans la vapeur, ce qu’aucune température ne montre : les chiffres valent pour un couvercle fermé et comptent la vapeur comme perte
+evaporation = au-dessus de { $limit }, une part de la chaleur passe dans la vapeur, ce qu’aucune température ne montre : les chiffres valent pour un couvercle fermé et comptent la vapeur comme perte
 evaporation-remedy = garder le couvercle fermé ; ne comparer que des essais qui finissent à des températures semblables
 
 ## Dry vessel
@@ -2309,8 +2309,8 @@ dry-sun-unsteady-remedy = faire l’essai sous un ciel clair autour du midi sola
 dry-sun-weak = le soleil était régulier, mais avec au plus { $highest } W/m², en dessous de 600 W/m²
 dry-sun-weak-remedy = faire l’essai autour du midi solaire, dans une saison plus lumineuse, ou sans brume
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = pas de palier : dans sa période régulière la plus chaude, à { $vessel } °C, le récipient montait encore de { $rate } K/min
-dry-still-falls = pas de palier : dans sa période régulière la plus chaude, à { $vessel } °C, le récipient descendait de { $rate } K/min
+dry-still-rises = pas de palier : dans sa période régulière la plus chaude, à { $vessel }, le récipient montait encore de { $rate } K/min
+dry-still-falls = pas de palier : dans sa période régulière la plus chaude, à { $vessel }, le récipient descendait de { $rate } K/min
 dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’à ce que la température reste la même
 
 ## Box cooker
@@ -2353,7 +2353,7 @@ box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec irra
     [one] { $runs } série
    *[other] { $runs } séries
 } à l’eau, il n’y a donc pas de F2
-box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dessus de { $to } °C, et faire un relevé au moins toutes les vingt minutes
+box-no-heating-remedy = commencer en dessous de { $from }, continuer au-dessus de { $to }, et faire un relevé au moins toutes les vingt minutes
 box-runs-left-out = séries à l’eau sans montée entière de { $from } à { $to } °C, non retenues : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } ; une pleine charge est d’environ { $full }
@@ -2382,7 +2382,7 @@ dish-rests-on-vessels = La capacité thermique des récipients est comprise, { $
 dish-rests-on-heating = Le facteur optique repose sur { $runs ->
     [one] { $runs } chauffage
    *[other] { $runs } chauffages
-}, chacun de 5 K au-dessus de l’air à 5 K en dessous de l’ébullition, aussi loin qu’il va.
+}, chacun de { $margin } au-dessus de l’air à { $margin } en dessous de l’ébullition, aussi loin qu’il va.
 dish-caption = Eau au-dessus de la température moyenne de l’air depuis le début de chaque série de refroidissement ; trait épais : ce que donne sa constante de temps dans un air constant.
 dish-alt = Courbes de la température de l’eau au-dessus de l’air selon le temps, pour { $runs ->
     [one] { $runs } série de refroidissement
@@ -2435,7 +2435,7 @@ efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec l
 efficiency-plane = l’irradiance a été mesurée avec un capteur posé à plat : là où la surface de captation fait face au soleil, le rayonnement solaire est sous-estimé, et les rendements sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
-efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
+efficiency-no-peak-remedy = faire l’essai de { $above } au-dessus de l’air jusque près de l’ébullition
 efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur de qualité
 efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
 efficiency-one-day = toutes les données sont d’un seul jour, les plages ne sont donc pas à 95 %
@@ -2580,7 +2580,7 @@ check-shared-nothing = ne donne rien : des fichiers plus proches indiquent les 
 check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
 check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = commencer avec de l’eau à quelques kelvins au-dessus de l’ambiante, ou la laisser se réchauffer avant qu’elle ne compte
+helps-water-below-window = commencer avec de l’eau à quelques degrés au-dessus de l’ambiante, ou la laisser se réchauffer avant qu’elle ne compte
 helps-water-above-window = arrêter la série, ou recommencer avec de l’eau froide, quand l’eau approche de l’ébullition
 helps-ambient-out-of-range = choisir une autre saison ou une autre heure du jour
 helps-irradiance-low = attendre un ciel clair, et garder propre le verre du capteur
@@ -2613,7 +2613,7 @@ dry-no-ambient-remedy = relever l’air au moins une fois sur deux
 dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } plus chaud
 dry-no-end = la différence par W/m² n’est pas donnée : dans l’incertitude de l’irradiance, sa plage n’a pas de borne
 efficiency-peak-unsure = le pic n’est pas donné : il n’y en a pas sans l’un des jours, ou dans l’incertitude des instruments
-efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
+efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de { $above } au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface de captation, ce qui ne se peut pas
 efficiency-too-much-remedy = vérifier la surface de captation, la charge et les unités
 tested-instruments-note-cooling = Incertitudes-types (k = 1) ; pour une classe, ses limites. Là où ni l’une ni l’autre n’est indiquée, la classe la plus prudente est supposée (pratique courante).
@@ -2707,7 +2707,7 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
 dry-sun-down-remedy = corriger time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
 dry-colder-than-air = le récipient indique { $below } de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
-dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante, sans source publiée) : le thermomètre est-il en °F ?
+dry-very-hot = le récipient indique { $highest }, plus que n’atteignent les cuiseurs faits maison (pratique courante, sans source publiée) : le thermomètre est-il en °F ?
 dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = mettre à l’ombre toute l’ouverture et la marmite pendant qu’elle refroidit, et noter le vent dans les deux

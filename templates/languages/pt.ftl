@@ -300,10 +300,10 @@ finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a e
 # { $percent }: how far the estimate may be off, for 95 %.
 finding-impossible-gain-estimated = em { counted-used }, a água ganhou mais calor que a energia solar interceptada, além da incerteza da irradiância estimada (± { $percent } %); no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
-finding-impossible-rating = o resultado de { $power } W é maior que a energia solar que incide na área de interceptação a { $irradiance } W/m², { $sunlight } W
+finding-impossible-rating = o resultado de { $power } W é maior que a energia solar que incide na área de captação a { $irradiance } W/m², { $sunlight } W
 # { $percent }: how far the estimate may be off, for 95 %.
-finding-impossible-rating-estimated = o resultado de { $power } W é maior que a energia solar que incide na área de interceptação a { $irradiance } W/m², { $sunlight } W, além da incerteza da irradiância estimada (± { $percent } %)
-finding-impossible-rating-remedy = verifique as unidades de temperatura, a área de interceptação e a carga de água
+finding-impossible-rating-estimated = o resultado de { $power } W é maior que a energia solar que incide na área de captação a { $irradiance } W/m², { $sunlight } W, além da incerteza da irradiância estimada (± { $percent } %)
+finding-impossible-rating-remedy = verifique as unidades de temperatura, a área de captação e a carga de água
 finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol
 # { $limits }: a list of finding-own-limit.
@@ -1106,7 +1106,7 @@ fuel-heat-text = { $heat } MJ, a média dos meses acima
 fuel-value = poder calorífico inferior
 fuel-stove = eficiência do fogão a combustível
 fuel-days = dias em um ano
-fuel-result = Com estas suposições, todas do operador, o mesmo calor consumiria, por estimativa, { $best } kg de { $fuel } em um ano ({ $range } kg só pela incerteza do resultado). Só se economiza na medida em que o fogo realmente não é aceso; nada é prometido.
+fuel-result = Com estas suposições, todas do operador, o mesmo calor consumiria, por estimativa, { $best } de { $fuel } em um ano ({ $range } só pela incerteza do resultado). Só se economiza na medida em que o fogo realmente não é aceso; nada é prometido.
 
 ## Cautions
 #
@@ -1246,7 +1246,7 @@ notice-stuck-sensor = { $log }: { $quantity } é { $value } { $unit } em cada um
 # { $first }, { $highest }: numbers as they stand in the log, without a unit.
 notice-celsius-as-fahrenheit = { $log }: isto parece °C: a água na coluna “{ $column }” começa em { $first }, perto do ar a { $air }, e chega no máximo a { $highest }; em °F começaria a { $first_c }; se está em °C, escreva (°C) depois do cabeçalho, ou corrija a unidade da água em [units]
 notice-celsius-as-fahrenheit-no-air = { $log }: isto parece °C: a água na coluna “{ $column }” começa em { $first } e chega no máximo a { $highest }; em °F começaria a { $first_c }; se está em °C, escreva (°C) depois do cabeçalho, ou corrija a unidade da água em [units]
-notice-water-air-exchanged = { $log }: o ar sobe { $air } K e a água { $water } K; se as colunas estão trocadas, indique cada uma com water_temperature e ambient_temperature em [columns]
+notice-water-air-exchanged = { $log }: o ar sobe { $air } e a água { $water }; se as colunas estão trocadas, indique cada uma com water_temperature e ambient_temperature em [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: { $water } de água sobre { $area } são { $load }; se o número fosse em libras, seriam { $meant }, e se esperam { $expected }: se for, converta-o (1 lb são 0,4536 kg)
 notice-load-square-feet = { $runs }: { $water } de água sobre { $area } são { $load }; se a área estivesse em pés quadrados, ou os seus comprimentos em pés, seriam { $meant }, e se esperam { $expected }: se for assim, converta-a (1 ft² são 0,0929 m², 1 ft são 0,3048 m)
@@ -2050,7 +2050,7 @@ check-no-sun = nenhum sol sobre o fogão até o fim: à sombra ou virado para lo
 check-in-place = panela no seu lugar no fogão, como quando aquece
 # Lines to write on.
 sheet-tester = operador
-sheet-weighed = massa de água na balança, kg
+sheet-weighed = massa de água na balança, { $unit }
 sheet-began = primeira leitura, hora
 
 ## Field sheet: the table to fill in
@@ -2110,7 +2110,7 @@ run-kind-water = aquecimento de água
 run-kind-cooling = resfriamento, à sombra
 run-kind-dry = recipiente seco
 vessel-heat-stated = indicada no arquivo da campanha
-vessel-heat-weighed = { $mass } kg de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como consta de uma biblioteca aberta)
+vessel-heat-weighed = { $mass } de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como consta de uma biblioteca aberta)
 material-aluminium = alumínio
 material-cast-iron = ferro fundido
 material-steel = aço
@@ -2225,7 +2225,7 @@ procedure-spread-one-day = ± sem os dias, não de 95 %: leituras, instrumentos
 page-procedure-quantity = grandeza
 procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, com { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
 # { $limit }, °C.
-evaporation = acima de { $limit } °C parte do calor vai para o vapor, o que nenhuma temperatura mostra: os números valem para uma tampa fechada e contam o vapor como perda
+evaporation = acima de { $limit } parte do calor vai para o vapor, o que nenhuma temperatura mostra: os números valem para uma tampa fechada e contam o vapor como perda
 evaporation-remedy = mantenha a tampa posta; compare só ensaios que terminem a temperaturas semelhantes
 
 ## Dry vessel
@@ -2272,8 +2272,8 @@ dry-sun-unsteady-remedy = ensaie sob céu limpo em torno do meio-dia solar
 dry-sun-weak = o sol estava constante, mas com { $highest } W/m² no máximo, abaixo de 600 W/m²
 dry-sun-weak-remedy = ensaie em torno do meio-dia solar, em uma estação com mais sol, ou sem névoa
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente ainda subia { $rate } K/min
-dry-still-falls = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente descia { $rate } K/min
+dry-still-rises = sem patamar: no seu trecho constante mais quente, a { $vessel }, o recipiente ainda subia { $rate } K/min
+dry-still-falls = sem patamar: no seu trecho constante mais quente, a { $vessel }, o recipiente descia { $rate } K/min
 dry-still-moves-remedy = comece mais cedo, oriente de novo e continue até que se mantenha
 
 ## Box cooker
@@ -2316,7 +2316,7 @@ box-no-heating = não há subida de { $from } a { $to } °C sem lacuna e com irr
     [one] { $runs } série
    *[other] { $runs } séries
 } com água, por isso não há F2
-box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de { $to } °C, e leia pelo menos a cada vinte minutos
+box-no-heating-remedy = comece abaixo de { $from }, continue até passar de { $to }, e leia pelo menos a cada vinte minutos
 box-runs-left-out = séries com água sem uma subida inteira de { $from } a { $to } °C, não usadas: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load }; uma carga completa é de cerca de { $full }
@@ -2345,7 +2345,7 @@ dish-rests-on-vessels = A capacidade térmica dos recipientes está incluída, {
 dish-rests-on-heating = O fator óptico baseia-se em { $runs ->
     [one] { $runs } aquecimento
    *[other] { $runs } aquecimentos
-}, de 5 K acima do ar a 5 K abaixo da ebulição, até onde cada um chega.
+}, de { $margin } acima do ar a { $margin } abaixo da ebulição, até onde cada um chega.
 dish-caption = Água acima da temperatura média do ar desde o início de cada série de resfriamento; traço grosso: o que a sua constante de tempo dá com ar constante.
 dish-alt = Gráfico de linhas da temperatura da água acima do ar em função do tempo, de { $runs ->
     [one] { $runs } série
@@ -2398,7 +2398,7 @@ efficiency-source = Exergia da radiação solar segundo Petela 1964, com o sol a
 efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de captação está virada para o sol, a energia solar é subestimada, e as eficiências saem altas demais
 efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
 efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
-efficiency-no-peak-remedy = ensaie de 5 K acima do ar até perto da ebulição
+efficiency-no-peak-remedy = ensaie de { $above } acima do ar até perto da ebulição
 efficiency-no-loss = a perda pode ser nula, por isso não há fator de qualidade
 efficiency-no-loss-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
 efficiency-one-day = todos os dados são de um só dia, por isso as faixas não são de 95 %
@@ -2543,7 +2543,7 @@ check-shared-nothing = não dá nada: arquivos mais próximos indicam as mesmas 
 check-hole = { $run }: nenhum intervalo de { $from } a { $to } em { $date }: ali não há duas leituras da água separadas por { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sem irradiância, dentro de todos os limites e fora de uso
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = comece com a água alguns kelvins acima do ambiente, ou deixe-a aquecer antes que conte
+helps-water-below-window = comece com a água alguns graus acima do ambiente, ou deixe-a aquecer antes que conte
 helps-water-above-window = encerre a série, ou recomece com água fria, quando a água se aproximar da ebulição
 helps-ambient-out-of-range = escolha outra estação do ano ou outra hora do dia
 helps-irradiance-low = espere céu limpo, e mantenha limpo o vidro do sensor
@@ -2576,7 +2576,7 @@ dry-no-ambient-remedy = leia o ar pelo menos a cada duas leituras
 dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } mais quente
 dry-no-end = a diferença por W/m² não é dada: dentro da incerteza da irradiância, a sua faixa não tem extremo
 efficiency-peak-unsure = a exergia máxima não é dada: ela não existe sem um dos dias, ou dentro da incerteza dos instrumentos
-efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
+efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de { $above } acima do ar até perto da ebulição
 efficiency-too-much = a água recebeu mais calor do que a energia solar na área de captação, o que não pode ser
 efficiency-too-much-remedy = verifique a área de captação, a carga e as unidades
 tested-instruments-note-cooling = Incertezas-padrão (k = 1); de uma classe, os seus limites. Onde nenhuma das duas é indicada, supõe-se a classe mais cautelosa (prática comum).
@@ -2671,7 +2671,7 @@ beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, co
 dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
 dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
 dry-colder-than-air = o recipiente marca { $below } abaixo do ar mais fresco da série: um dos dois está em outra unidade que a indicada
-dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogões de fabricação caseira (prática comum, sem fonte publicada): o termômetro está em °F?
+dry-very-hot = o recipiente marca { $highest }, mais do que alcançam fogões de fabricação caseira (prática comum, sem fonte publicada): o termômetro está em °F?
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
 dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento nas duas séries

@@ -1136,7 +1136,7 @@ fuel-heat-text = { $heat } MJ, wastani wa miezi iliyo juu
 fuel-value = thamani ya chini ya joto
 fuel-stove = ufanisi wa jiko la moto
 fuel-days = siku kwa mwaka
-fuel-result = Kwa makisio haya, yote yakiwa ya mpimaji, joto hilohilo lingehitaji takriban { $best } kg za { $fuel } kwa mwaka kwa makadirio ({ $range } kg kutokana na utovu wa uhakika wa tathmini pekee). Huokolewa kwa kiasi tu ambacho moto kweli hauwashwi; hakuna kinachoahidiwa.
+fuel-result = Kwa makisio haya, yote yakiwa ya mpimaji, joto hilohilo lingehitaji takriban { $best } za { $fuel } kwa mwaka kwa makadirio ({ $range } kutokana na utovu wa uhakika wa tathmini pekee). Huokolewa kwa kiasi tu ambacho moto kweli hauwashwi; hakuna kinachoahidiwa.
 
 ## Cautions
 #
@@ -1278,7 +1278,7 @@ notice-stuck-sensor = { $log }: { $quantity } ni { $value } { $unit } katika kil
 # { $first }, { $highest }: numbers as they stand in the log, without a unit.
 notice-celsius-as-fahrenheit = { $log }: hii inaonekana kama °C: maji katika safuwima "{ $column }" yanaanza kwa { $first }, karibu na hewa ya { $air }, na yanafika { $highest } kwa upeo; kwa °F yangeanza kwa { $first_c }; ikiwa ni °C, andika (°C) baada ya kichwa, au sahihisha kizio cha maji chini ya [units]
 notice-celsius-as-fahrenheit-no-air = { $log }: hii inaonekana kama °C: maji katika safuwima "{ $column }" yanaanza kwa { $first } na yanafika { $highest } kwa upeo; kwa °F yangeanza kwa { $first_c }; ikiwa ni °C, andika (°C) baada ya kichwa, au sahihisha kizio cha maji chini ya [units]
-notice-water-air-exchanged = { $log }: hewa inapanda kwa { $air } K na maji kwa { $water } K; ikiwa safuwima zimebadilishana, itaje kila moja kwa water_temperature na ambient_temperature chini ya [columns]
+notice-water-air-exchanged = { $log }: hewa inapanda kwa { $air } na maji kwa { $water }; ikiwa safuwima zimebadilishana, itaje kila moja kwa water_temperature na ambient_temperature chini ya [columns]
 # { $runs } is a list of runs; { $water }, { $area } and loads have their units.
 notice-load-pounds = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama namba ingekuwa pauni, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, ibadilishe (1 lb ni 0.4536 kg)
 notice-load-square-feet = { $runs }: maji { $water } juu ya { $area } ni { $load }; kama eneo lingekuwa katika futi za mraba, au urefu wake katika futi, ingekuwa { $meant }, na kinachotarajiwa ni { $expected }: ikiwa ndivyo, libadilishe (1 ft² ni 0.0929 m², 1 ft ni 0.3048 m)
@@ -2087,7 +2087,7 @@ check-no-sun = hakuna jua kwenye jiko hadi mwisho: kivulini, au limegeuzwa
 check-in-place = sufuria mahali pake ndani ya jiko, kama inapopashwa
 # Lines to write on.
 sheet-tester = mpimaji
-sheet-weighed = maji yaliyopimwa, kg
+sheet-weighed = maji yaliyopimwa, { $unit }
 sheet-began = kipimo cha kwanza, saa
 
 ## Field sheet: the table to fill in
@@ -2147,7 +2147,7 @@ run-kind-water = kupasha maji
 run-kind-cooling = kupoa, kivulini
 run-kind-dry = chombo kikavu
 vessel-heat-stated = umetajwa katika faili ya kampeni
-vessel-heat-weighed = { $mass } kg za { $material } kwa { $heat } J/(kg K) (EN 12524:2000, kama maktaba huria ya programu inavyoinukuu)
+vessel-heat-weighed = { $mass } za { $material } kwa { $heat } J/(kg K) (EN 12524:2000, kama maktaba huria ya programu inavyoinukuu)
 material-aluminium = alumini
 material-cast-iron = chuma cha kalibu
 material-steel = feleji
@@ -2262,7 +2262,7 @@ procedure-spread-one-day = ± bila siku, si 95 %: vipimo, vifaa
 page-procedure-quantity = kipimo
 procedure-boiling = Muda wa kuchemka ni wa maji { $load } kutoka { $ambient } hadi { $boiling }, kiwango chake cha kuchemka hapa, katika jua lisilobadilika la { $irradiance } W/m²: wastani wa jaribio. Umekokotolewa, haukupimwa kwa saa.
 # { $limit }, °C.
-evaporation = juu ya { $limit } °C sehemu ya joto huingia katika mvuke, jambo ambalo hakuna halijoto inayolionyesha: namba ni za kifuniko kilichofungwa na huhesabu mvuke kuwa upotevu
+evaporation = juu ya { $limit } sehemu ya joto huingia katika mvuke, jambo ambalo hakuna halijoto inayolionyesha: namba ni za kifuniko kilichofungwa na huhesabu mvuke kuwa upotevu
 evaporation-remedy = acha kifuniko kikiwa kimefungwa; linganisha tu majaribio yanayoishia kwenye halijoto zinazofanana
 
 ## Dry vessel
@@ -2309,8 +2309,8 @@ dry-sun-unsteady-remedy = jaribu chini ya anga safi karibu na adhuhuri ya jua
 dry-sun-weak = jua lilikuwa thabiti, lakini kwa si zaidi ya { $highest } W/m², chini ya 600 W/m²
 dry-sun-weak-remedy = jaribu karibu na adhuhuri ya jua, katika msimu wenye jua kali zaidi, au bila ukungu
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel } °C, chombo kilikuwa bado kikipanda kwa { $rate } K/min
-dry-still-falls = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel } °C, chombo kilishuka kwa { $rate } K/min
+dry-still-rises = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel }, chombo kilikuwa bado kikipanda kwa { $rate } K/min
+dry-still-falls = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel }, chombo kilishuka kwa { $rate } K/min
 dry-still-moves-remedy = anza mapema zaidi, elekeza upya, na uendelee hadi halijoto itulie
 
 ## Box cooker
@@ -2353,7 +2353,7 @@ box-no-heating = hakuna upandaji kutoka { $from } hadi { $to } °C bila pengo, w
     [one] duru { $runs } ya
    *[other] duru { $runs } za
 } maji, kwa hiyo hakuna F2
-box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C, na usome angalau kila dakika ishirini
+box-no-heating-remedy = anza chini ya { $from }, endelea juu ya { $to }, na usome angalau kila dakika ishirini
 box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazikutumika: { $runs }
 # Loads in kg/m².
 box-load-off = mzigo ulikuwa { $load }; mzigo kamili ni takriban { $full }
@@ -2382,7 +2382,7 @@ dish-rests-on-vessels = Uwezo wa vyombo kuhifadhi joto umejumuishwa, { $heat } J
 dish-rests-on-heating = Kigezo cha mwanga kinategemea { $runs ->
     [one] upashaji { $runs }
    *[other] upashaji { $runs }
-}, kila mmoja kutoka 5 K juu ya hewa hadi 5 K chini ya kuchemka, kadiri unavyofika.
+}, kila mmoja kutoka { $margin } juu ya hewa hadi { $margin } chini ya kuchemka, kadiri unavyofika.
 dish-caption = Maji juu ya wastani wa halijoto ya hewa tangu mwanzo wa kila duru ya kupoa; mstari mnene: kile ambacho muda bainifu wake hutoa katika hewa isiyobadilika.
 dish-alt = Mchoro wa mistari wa halijoto ya maji juu ya hewa dhidi ya wakati, kwa { $runs ->
     [one] duru { $runs } ya kupoa
@@ -2436,7 +2436,7 @@ efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua liki
 efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua hukadiriwa chini, na ufanisi huwa mkubwa mno
 efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
 efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
-efficiency-no-peak-remedy = jaribu kuanzia 5 K juu ya hewa hadi karibu na kuchemka
+efficiency-no-peak-remedy = jaribu kuanzia { $above } juu ya hewa hadi karibu na kuchemka
 efficiency-no-loss = huenda upotevu ni sifuri, kwa hiyo hakuna kigezo cha ubora
 efficiency-no-loss-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
 efficiency-one-day = data zote ni za siku moja, kwa hiyo masafa si ya 95 %
@@ -2581,7 +2581,7 @@ check-shared-nothing = haitoi kitu: faili zilizo karibu zaidi zinataja funguo zi
 check-hole = { $run }: hakuna kipindi kuanzia { $from } hadi { $to } tarehe { $date }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }
 check-not-normalised = { $run }: { counted-intervals } bila mnururisho, ambavyo hutimiza kila kikomo na havitumiki
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = anza kwa maji yaliyo kelvini chache juu ya mazingira, au yaache yapate joto kabla ya kuhesabiwa
+helps-water-below-window = anza kwa maji yaliyo nyuzi chache juu ya mazingira, au yaache yapate joto kabla ya kuhesabiwa
 helps-water-above-window = simamisha duru, au anza tena kwa maji baridi, maji yanapokaribia kuchemka
 helps-ambient-out-of-range = chagua msimu mwingine au saa nyingine ya siku
 helps-irradiance-low = subiri anga safi, na uweke kioo cha kihisi kikiwa safi
@@ -2614,7 +2614,7 @@ dry-no-ambient-remedy = soma hewa angalau kila mara ya pili
 dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } zaidi
 dry-no-end = tofauti kwa kila W/m² haitolewi: ndani ya utovu wa uhakika wa mnururisho, masafa yake hayana mwisho
 efficiency-peak-unsure = kilele hakikutolewa: hakipo bila mojawapo ya siku, au ndani ya utovu wa uhakika wa vifaa
-efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
+efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia { $above } juu ya hewa hadi karibu na kuchemka
 efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana
 efficiency-too-much-remedy = kagua eneo la kupokea mwanga, mzigo na vizio
 tested-instruments-note-cooling = Utovu sanifu wa uhakika (k = 1); kwa daraja, vikomo vyake. Pale ambapo hakuna kati ya hivi kilichotajwa, daraja la tahadhari kubwa zaidi hukisiwa (mazoea ya kawaida).
@@ -2708,7 +2708,7 @@ beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa
 dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho, kwa hiyo saa, ukanda wa saa au mahali si sahihi
 dry-sun-down-remedy = sahihisha time_zone, latitude na longitude chini ya [site], au saa za rekodi
 dry-colder-than-air = chombo kinaonyesha { $below } chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kizio tofauti na kilichotajwa
-dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida, bila chanzo kilichochapishwa): je, kipimajoto ni cha °F?
+dry-very-hot = chombo kinaonyesha { $highest }, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida, bila chanzo kilichochapishwa): je, kipimajoto ni cha °F?
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = tia kivuli uwazi wote wa jiko na sufuria inapopoa, na andika upepo katika zote mbili

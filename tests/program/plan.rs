@@ -71,6 +71,33 @@ fn the_field_sheet_is_one_page_of_the_paper_asked_for() {
     }
 }
 
+/// What is written on the sheet goes under a key of its unit.
+#[test]
+fn the_field_sheet_asks_for_water_in_the_unit_of_the_scale() {
+    let page = "reports/mallee.2026-04-20.field-sheet.html";
+    let arguments = [&DAY[..], &["--format", "html"]].concat();
+    let asked = |bench: &Bench| {
+        bench.run(&arguments).exits(0);
+        bench.read(page)
+    };
+    let bench = Bench::new();
+    assert!(asked(&bench).contains("water weighed, kg"));
+    let campaign = "mallee/campaign.toml";
+    bench.replace(campaign, "[load]", "[report]\nunits = \"us\"\n\n[load]");
+    let sheet = asked(&bench);
+    assert!(sheet.contains("water weighed, lb"), "{sheet}");
+    assert!(!sheet.contains("water weighed, kg"), "{sheet}");
+    let rating_kg = bench.report()["runs"][0]["water_kg"].clone();
+    // 7 kg / 0.453 592 37 is 15.4324 lb (NIST SP 811, appendix B.8).
+    let weighed = "log = \"day-1.csv\"\nwater_lb = 15.4324";
+    bench.replace(campaign, "log = \"day-1.csv\"", weighed);
+    let read_kg = bench.report()["runs"][0]["water_kg"].as_f64().unwrap();
+    assert!(
+        (read_kg - rating_kg.as_f64().unwrap()).abs() < 1e-4,
+        "{read_kg}"
+    );
+}
+
 #[test]
 fn the_field_sheet_is_a_web_page_where_it_is_asked_for() {
     let bench = Bench::new();

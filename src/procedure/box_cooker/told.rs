@@ -3,7 +3,9 @@
 use super::finding::{BoxFinding, FindingCode};
 use super::formulas::{FROM_C, LOAD_KG_M2, LOAD_WITHIN, NEAR_REACH, Nearest, Taken, Test, end_c};
 use crate::campaign::model::{IrradianceEstimate, Plane};
-use crate::language::{fixed, kelvins, kilograms_per_square_metre, range};
+use crate::language::{
+    Message, Phrase, celsius, fixed, kelvins, kilograms_per_square_metre, range,
+};
 use crate::message;
 use crate::physics::water::EVAPORATION_C;
 use crate::procedure::boiling::{NoBoiling, no_boiling_said};
@@ -55,7 +57,7 @@ impl Findings<'_> {
         if self.f2.is_ok() {
             findings.push(BoxFinding::note(
                 FindingCode::Evaporation,
-                message!("evaporation", limit = fixed(EVAPORATION_C, 0)),
+                message!("evaporation", limit = celsius(fixed(EVAPORATION_C, 0))),
                 message!("evaporation-remedy"),
             ));
         }
@@ -122,7 +124,7 @@ impl Findings<'_> {
             findings.push(BoxFinding::indicative(
                 FindingCode::NoHeating,
                 text,
-                message!("box-no-heating-remedy", from = fixed(FROM_C, 0), to = to_c),
+                begin_and_end(to_c.clone()),
             ));
         } else if left_out > 0 {
             findings.push(BoxFinding::note(
@@ -133,7 +135,7 @@ impl Findings<'_> {
                     from = fixed(FROM_C, 0),
                     to = to_c.clone()
                 ),
-                message!("box-no-heating-remedy", from = fixed(FROM_C, 0), to = to_c),
+                begin_and_end(to_c.clone()),
             ));
         }
         let loads = self
@@ -218,4 +220,13 @@ impl Findings<'_> {
         );
         Some(100.0 * (of_less / of_all - 1.0))
     }
+}
+
+/// To heat from the lower end of the rise to its upper one.
+fn begin_and_end(to_c: Phrase) -> Message {
+    message!(
+        "box-no-heating-remedy",
+        from = celsius(fixed(FROM_C, 0)),
+        to = celsius(to_c)
+    )
 }

@@ -4,7 +4,7 @@ use super::cooling::{BEGINS_ABOVE_K, NoCooling};
 use super::finding::{DishFinding, FindingCode};
 use super::formulas::{LEAST_RISE_K, Test};
 use crate::campaign::model::Plane;
-use crate::language::{fixed, kelvins};
+use crate::language::{celsius, fixed, kelvins};
 use crate::message;
 use crate::physics::water::EVAPORATION_C;
 use crate::procedure::boiling::{NoBoiling, no_boiling_said};
@@ -61,7 +61,7 @@ impl Findings<'_> {
         if cooled.any(|one| is_hot(one.from_c)) || heated.any(|one| is_hot(one.to_c)) {
             findings.push(DishFinding::note(
                 FindingCode::Evaporation,
-                message!("evaporation", limit = fixed(EVAPORATION_C, 0)),
+                message!("evaporation", limit = celsius(fixed(EVAPORATION_C, 0))),
                 message!("evaporation-remedy"),
             ));
         }

@@ -2,7 +2,7 @@
 
 use super::finding::{DryFinding, FindingCode};
 use super::plateau::{NoPlateau, Plateau, find_plateau, slope_k_per_min};
-use crate::language::{fixed, kelvins};
+use crate::language::{celsius, fixed, kelvins};
 use crate::logs::Series;
 use crate::message;
 use crate::physics::sun::sun_position;
@@ -296,7 +296,7 @@ fn slips(run: &Run, vessel: &Series) -> Vec<DryFinding> {
     let hot = (hottest_c > VERY_HOT_C).then(|| {
         DryFinding::note(
             FindingCode::VeryHot,
-            message!("dry-very-hot", highest = fixed(hottest_c, 0)),
+            message!("dry-very-hot", highest = celsius(fixed(hottest_c, 0))),
             message!("dry-unit-remedy"),
         )
     });
@@ -366,7 +366,7 @@ fn finding(why: NoPlateau) -> DryFinding {
             DryFinding::indicative(
                 FindingCode::PlateauNotReached,
                 said.with("rate", fixed(k_per_min.abs(), 2))
-                    .with("vessel", fixed(vessel_c, 0)),
+                    .with("vessel", celsius(fixed(vessel_c, 0))),
                 message!("dry-still-moves-remedy"),
             )
         }

@@ -7,7 +7,7 @@ use super::peak::{Vertex, lost_w, vertex};
 use super::step::{Step, Terms};
 use crate::campaign::kinds::ProcedureKey;
 use crate::campaign::model::Plane;
-use crate::language::fixed;
+use crate::language::{celsius, fixed, kelvins};
 use crate::message;
 use crate::physics::exergy::ZERO_CELSIUS_K;
 use crate::physics::water::EVAPORATION_C;
@@ -22,6 +22,10 @@ use crate::procedure::uncertainty::step::reading_spread;
 use crate::procedure::uncertainty::{Derived, Figure, Off, derive};
 use crate::stats::line::Bounds;
 use simmerline_math::{hypot, squared};
+
+/// So far above the air the first interval of a test should begin, K: as the practice has it, by
+/// [`crate::procedure::s580::limits`].
+const ABOVE_AIR_K: f64 = 5.0;
 
 /// Shares of the sunlight that the water keeps.
 #[derive(Debug, Clone, PartialEq)]
@@ -246,12 +250,18 @@ fn findings(
         Err(NoPeak::NoVertex) => note(
             FindingCode::NoPeak,
             message!("efficiency-no-peak"),
-            message!("efficiency-no-peak-remedy"),
+            message!(
+                "efficiency-no-peak-remedy",
+                above = kelvins(fixed(ABOVE_AIR_K, 0))
+            ),
         ),
         Err(NoPeak::Unsure) => note(
             FindingCode::PeakUnsure,
             message!("efficiency-peak-unsure"),
-            message!("efficiency-peak-unsure-remedy"),
+            message!(
+                "efficiency-peak-unsure-remedy",
+                above = kelvins(fixed(ABOVE_AIR_K, 0))
+            ),
         ),
         Ok(peak) if peak.quality_factor.is_none() => note(
             FindingCode::NoLoss,
@@ -270,7 +280,7 @@ fn findings(
     if water_c.upper > EVAPORATION_C {
         note(
             FindingCode::Evaporation,
-            message!("evaporation", limit = fixed(EVAPORATION_C, 0)),
+            message!("evaporation", limit = celsius(fixed(EVAPORATION_C, 0))),
             message!("evaporation-remedy"),
         );
     }

@@ -1,7 +1,7 @@
 //! Water and air in each other's column.
 
 use crate::campaign::kinds::RunKind;
-use crate::language::{Message, fixed};
+use crate::language::{Message, fixed, kelvins};
 use crate::message;
 use crate::procedure::run::Run;
 
@@ -48,8 +48,8 @@ impl WaterAndAirExchanged {
         message!(
             "notice-water-air-exchanged",
             log = &self.log,
-            water = fixed(self.water_rise_k, 0),
-            air = fixed(self.air_rise_k, 0)
+            water = kelvins(fixed(self.water_rise_k, 0)),
+            air = kelvins(fixed(self.air_rise_k, 0))
         )
     }
 }

@@ -1,10 +1,11 @@
 //! The figures of a concentrating cooker in words.
 
 use super::falls::FILE;
-use crate::language::{Message, Words, celsius, fixed};
+use crate::language::{Message, Words, celsius, fixed, kelvins};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dish::DishFigures;
+use crate::procedure::dish::formulas::WINDOW_K;
 use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::procedure_part::{ProcedurePart, boiling_said, row, said, spoken, spread};
 use crate::report::rows::{Figure, Row};
@@ -68,7 +69,8 @@ fn rests_on(assessment: &Assessment, found: &DishFigures) -> Vec<Message> {
     if found.optical_factor.is_some() {
         all.push(message!(
             "dish-rests-on-heating",
-            runs = found.heatings.len()
+            runs = found.heatings.len(),
+            margin = kelvins(fixed(WINDOW_K, 0))
         ));
     }
     all.extend(found.boiling.as_ref().map(boiling_said));

@@ -6,7 +6,7 @@ use crate::campaign::model::Impact;
 use crate::error::Result;
 use crate::language::{
     Message, PairedUnit, Phrase, Words, celsius, clauses, duration, fixed, kelvins, kilograms,
-    litres, range, short, unit_symbol,
+    litres, range, short, unit_symbol, within_brackets,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -229,9 +229,9 @@ fn fuel_result(fuel: &FuelSaved, impact: &Impact) -> Message {
     let decimals = decimals_for((highest - lowest) / 2.0);
     message!(
         "fuel-result",
-        best = fixed(best, decimals),
+        best = kilograms(fixed(best, decimals)),
         fuel = &impact.fuel,
-        range = range(lowest, highest, decimals)
+        range = within_brackets(kilograms(range(lowest, highest, decimals)))
     )
 }
 

@@ -4,10 +4,13 @@ use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::language::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
+use simmerline::message;
 use simmerline::report::Edition;
 use simmerline::report::figures::style::Canvas;
 use simmerline::report::s580::figures::condition_tracks::draw_condition_tracks;
 use simmerline::report::s580::figures::power_line::{HEIGHTS_PT, draw_power_line};
+use simmerline::report::s580::figures::run_axes::RunAxes;
+use simmerline::report::s580::figures::run_day::draw_run;
 use simmerline::report::s580::words::evidence::{IntervalTable, interval_table};
 use simmerline::report::words::build;
 
@@ -128,6 +131,35 @@ fn units_of_the_us_stand_beside_those_of_the_si() {
     }
 }
 
+/// In every language, wherever they come from: findings, sums and what was weighed.
+#[test]
+fn quantities_within_sentences_are_in_units_of_the_us_too() {
+    for language in LANGUAGES {
+        let said = |name: &str| {
+            let edition = Edition {
+                words: Words::new(language, UnitSystem::Us),
+                ..Edition::plain(Timestamp::UNIX_EPOCH)
+            };
+            serde_json::to_string(&build(&sample(name), &edition)).unwrap()
+        };
+        // 80 °C is 176 °F, 5 K are 9 °F, 1.4 kg are 3.1 lb (NIST SP 811, B.8).
+        for (name, expected) in [
+            ("open-dish", "80 °C (176 °F)"),
+            ("dish-cooling", "5 K (9 °F)"),
+            ("dish-cooling", "1.4 kg (3.1 lb)"),
+        ] {
+            let report = said(name);
+            let mark = Words::new(language, UnitSystem::Us).say(message!("decimal-mark"));
+            let expected = expected.replace('.', &mark);
+            assert!(
+                report.contains(&expected),
+                "{name}, {}: no {expected}",
+                language.code
+            );
+        }
+    }
+}
+
 #[test]
 fn figures_and_tables_are_in_units_of_the_us_too() {
     let assessment = sample("open-dish");
@@ -141,6 +173,14 @@ fn figures_and_tables_are_in_units_of_the_us_too() {
     // 20 °C is 68 °F; 1 m/s is 2.237 mph (NIST SP 811, B.8: 1 mph is 0.44704 m/s).
     for expected in ["20 (68)", "5 (9)", "1 (2.2)"] {
         assert!(conditions.contains(expected), "no {expected}");
+    }
+    let axes = RunAxes::of(&assessment, &words);
+    let runs = assessment.tested.runs.len();
+    for index in 0..runs {
+        let day = draw_run(&assessment, index, &axes, &Canvas::page(&words)).unwrap();
+        for expected in ["1 m/s", "2.2 mph", "200 °F"] {
+            assert!(day.contains(expected), "run {index}: no {expected}");
+        }
     }
     let of = |units: UnitSystem| {
         let words = Words::new(Language::ENGLISH, units);

@@ -7,7 +7,8 @@ use super::facts::facts;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{CookerType, Plane};
 use crate::language::{
-    Message, Phrase, Words, clauses, joined, metres_per_second, range, within_brackets,
+    Message, PairedUnit, Phrase, UnitSystem, Words, clauses, joined, metres_per_second, range,
+    within_brackets,
 };
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
@@ -83,7 +84,7 @@ pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
             false => String::new(),
         },
         checks: say(checks(plan)),
-        blanks: say(blanks(plan.kind)),
+        blanks: say(blanks(plan.kind, words.units)),
         header: say(header(plan).to_vec()),
         rows: sheet_rows(plan, words),
         has_sky: in_sun,
@@ -185,11 +186,16 @@ fn checks(plan: &Plan) -> Vec<Message> {
     checks
 }
 
-/// What the lines to write on are for.
-fn blanks(kind: RunKind) -> Vec<Message> {
+/// What the lines to write on are for. Water is weighed on a scale of the unit that the report
+/// has beside kilograms, for which the campaign file has a key.
+fn blanks(kind: RunKind, units: UnitSystem) -> Vec<Message> {
+    let unit = match units {
+        UnitSystem::Si => PairedUnit::Kilogram.symbol(),
+        UnitSystem::Us => PairedUnit::Kilogram.us_symbol(),
+    };
     let mut blanks = vec![message!("sheet-tester")];
     if kind.has_water() {
-        blanks.push(message!("sheet-weighed"));
+        blanks.push(message!("sheet-weighed", unit = unit));
     }
     if kind == RunKind::Cooling {
         blanks.push(message!("sheet-began"));

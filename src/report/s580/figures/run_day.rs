@@ -12,7 +12,7 @@ use super::run_clock::{CLOCK_PT, clock_ticks, draw_clock};
 use super::run_curves::pieces;
 use super::run_panel::{Panel, dotted, draw_limit, draw_line};
 use crate::error::Result;
-use crate::language::{Message, UnitSystem, celsius, fixed, kelvins, short};
+use crate::language::{Message, PairedUnit, UnitSystem, celsius, fixed, kelvins, short};
 use crate::logs::Series;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
@@ -36,8 +36,8 @@ const ABOVE_PT: f64 = 4.0;
 const BETWEEN_PT: f64 = 7.0;
 /// Room right of the panels, for counts and the last clock time, points.
 const RIGHT_PT: f64 = 15.0;
-/// The same where there are degrees Fahrenheit, too.
-const RIGHT_US_PT: f64 = 27.0;
+/// The same where there are degrees Fahrenheit and miles per hour, too.
+const RIGHT_US_PT: f64 = 30.0;
 /// Degrees Fahrenheit that are marked, the first with its unit, and the length of a mark, points.
 const FAHRENHEIT: &[f64] = &[200.0, 150.0, 100.0, 50.0];
 const TICK_PT: f64 = 2.2;
@@ -281,18 +281,40 @@ impl Day<'_, '_> {
                 0 => format!("{number} °F"),
                 _ => number,
             };
-            let label = Label {
-                words,
-                size_pt: TEXT_PT,
-                colour: &NOTE,
-            };
-            let spot = Spot {
-                at: (self.canvas.width_pt, at.1),
-                side: HPos::Right,
-            };
-            labels.write(self.area, &label, &[spot])?;
+            self.at_right_edge(labels, words, &NOTE, at.1)?;
         }
         Ok(())
+    }
+
+    /// Writes at the right edge of the figure, at a height.
+    fn at_right_edge(
+        &self,
+        labels: &mut Labels,
+        words: &str,
+        colour: &RGBColor,
+        down_pt: f64,
+    ) -> Result<()> {
+        let label = Label {
+            words,
+            size_pt: TEXT_PT,
+            colour,
+        };
+        let spot = Spot {
+            at: (self.canvas.width_pt, down_pt),
+            side: HPos::Right,
+        };
+        labels.write(self.area, &label, &[spot]).map(|_| ())
+    }
+
+    /// The first limit of the wind in miles per hour, at the right edge.
+    fn draw_miles_per_hour(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
+        let Some(limit) = panel.scale.limits.first() else {
+            return Ok(());
+        };
+        let unit = PairedUnit::MetrePerSecond;
+        let number = self.canvas.words.say(unit.in_us(&short(limit.value)));
+        let words = format!("{number} {}", unit.us_symbol());
+        self.at_right_edge(labels, &words, &LIMIT, panel.down_pt(limit.value))
     }
 
     fn draw_irradiance(
@@ -315,6 +337,10 @@ impl Day<'_, '_> {
     /// bars.
     fn draw_wind(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
         let series = self.run.readings.wind_m_s.as_ref();
+        // Before the readings, which may reach the edge.
+        if self.canvas.words.units == UnitSystem::Us {
+            self.draw_miles_per_hour(panel, labels)?;
+        }
         self.draw_single(panel, labels, series, stroke(&NOTE, 0.45))?;
         for interval in self.intervals {
             let Some(wind) = interval.measured.wind else {
