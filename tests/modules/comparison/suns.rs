@@ -303,16 +303,9 @@ fn what_rounds_to_nothing_has_the_interval_of_the_lead_on_the_side_of_a_baseline
         let report = build(&comparison, &Edition::plain(Timestamp::UNIX_EPOCH)).report;
         let lead = report.verdict.lead.unwrap();
         assert_eq!(lead.value, "0");
-        assert!(
-            lead.label.contains("“Skirt” minus “Bare”"),
-            "{}",
-            lead.label
-        );
+        assert!(lead.label.contains("Skirt minus Bare"), "{}", lead.label);
         let said = report.verdict.sentences.join(" ");
-        let expected = format!(
-            "“Skirt” minus “Bare”: anything from {} W fits",
-            lead.interval
-        );
+        let expected = format!("Skirt minus Bare: anything from {} W fits", lead.interval);
         assert!(said.contains(&expected), "{expected}: {said}");
     }
 }
