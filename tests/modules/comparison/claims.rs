@@ -625,7 +625,7 @@ fn the_difference_that_days_would_show_says_of_what_it_is_a_part() {
 fn the_first_number_below_a_panel_has_its_unit() {
     let found = of(["open-dish", "open-dish-skirt"].map(sample), None);
     let part = report(&found).lines.unwrap();
-    let panels: Vec<String> = line_panels(&found, &part, &Words::english())
+    let panels: Vec<String> = line_panels(&found, &part, Words::english())
         .unwrap()
         .into_iter()
         .map(|asset| String::from_utf8(asset.bytes).unwrap())
