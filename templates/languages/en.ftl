@@ -2576,7 +2576,7 @@ figure-unlike-load-or-sun = other load, sun or air
 figure-unlike-load = other load
 figure-unlike-span = other range of water temperatures
 figure-unlike-vessel-heat = heat of the vessels counts in one only
-figure-unlike-no-budget = its ± has no budget by source
+figure-unlike-no-budget = what its ± consists of is not known
 beside-note = Each ± is for 95 %, unless “{ beside-one-day }” stands beside it. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

@@ -2620,7 +2620,7 @@ figure-unlike-load-or-sun = otra carga, irradiancia o temperatura del aire
 figure-unlike-load = otra carga
 figure-unlike-span = otro rango de temperaturas del agua
 figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
-figure-unlike-no-budget = su ± no tiene balance por fuentes
+figure-unlike-no-budget = no se sabe de qué se compone su ±
 beside-note = Cada ± es del 95 %, salvo donde dice «{ beside-one-day }». Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

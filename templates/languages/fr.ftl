@@ -2651,7 +2651,7 @@ figure-unlike-load-or-sun = charge, soleil ou air différents
 figure-unlike-load = autre charge
 figure-unlike-span = autre plage de températures de l’eau
 figure-unlike-vessel-heat = chaleur des récipients comptée d’un seul côté
-figure-unlike-no-budget = son ± n’est pas détaillé source par source
+figure-unlike-no-budget = on ne sait pas de quoi se compose son ±
 beside-note = Chaque ± vaut pour 95 %, sauf là où il est écrit « { beside-one-day } ». Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

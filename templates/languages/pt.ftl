@@ -2614,7 +2614,7 @@ figure-unlike-load-or-sun = outra carga, outro sol ou outro ar
 figure-unlike-load = outra carga
 figure-unlike-span = outra faixa de temperaturas da água
 figure-unlike-vessel-heat = o calor dos recipientes só conta em uma
-figure-unlike-no-budget = o seu ± não tem balanço por fontes
+figure-unlike-no-budget = não se sabe de que se compõe o seu ±
 beside-note = Cada ± é para 95 %, salvo onde está escrito “{ beside-one-day }”. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

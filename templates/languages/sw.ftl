@@ -2652,7 +2652,7 @@ figure-unlike-load-or-sun = mzigo, jua au hewa nyingine
 figure-unlike-load = mzigo mwingine
 figure-unlike-span = masafa mengine ya halijoto ya maji
 figure-unlike-vessel-heat = joto la vyombo huhesabiwa katika moja tu
-figure-unlike-no-budget = ± yake haina bajeti kwa chanzo
+figure-unlike-no-budget = haijulikani ± yake imeundwa na nini
 beside-note = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “{ beside-one-day }”. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.

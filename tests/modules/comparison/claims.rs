@@ -6,6 +6,7 @@ use simmerline::language::{LANGUAGES, Message, UnitSystem, Words};
 use simmerline::procedure::Assessment;
 use simmerline::report::Edition;
 use simmerline::report::comparison::data::json::ComparisonFile;
+use simmerline::report::comparison::figures::line_panels::line_panels;
 use simmerline::report::comparison::words::ranking::Extra;
 use simmerline::report::comparison::words::ranking_notes::{Medium, ranking_notes};
 use simmerline::report::comparison::words::report::{Built, ComparisonReport, build};
@@ -615,6 +616,21 @@ fn the_difference_that_days_would_show_says_of_what_it_is_a_part() {
         sentences.contains("16 W (a tenth of the larger power)"),
         "{sentences}"
     );
+}
+
+#[test]
+fn the_first_number_below_a_panel_has_its_unit() {
+    let found = of(["open-dish", "open-dish-skirt"].map(sample), None);
+    let part = report(&found).lines.unwrap();
+    let panels: Vec<String> = line_panels(&found, &part, Words::english())
+        .unwrap()
+        .into_iter()
+        .map(|asset| String::from_utf8(asset.bytes).unwrap())
+        .collect();
+    assert_eq!(panels.len(), 2);
+    for panel in panels {
+        assert_eq!(panel.matches("\u{a0}K").count(), 1, "{panel}");
+    }
 }
 
 #[test]

@@ -46,6 +46,7 @@ pub fn dry_panels(
         points().map(|at| at.0),
         points().map(|at| at.1),
         part.panel_pt,
+        "min",
     );
     let canvas = Canvas {
         words,

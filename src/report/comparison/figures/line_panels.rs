@@ -89,7 +89,7 @@ fn shared(all: &[Drawn<'_>], width_pt: f64) -> Shared {
         let of_points = one.points().map(|point| point.1);
         of_points.chain([ends.lower, ends.upper, one.at(low), one.at(high)])
     });
-    Shared::holding(differences, powers, width_pt)
+    Shared::holding(differences, powers, width_pt, "K")
 }
 
 fn draw_on(chart: &mut Chart<'_, '_>, all: &[Drawn<'_>], own: &Drawn<'_>) -> Result<()> {

@@ -28,6 +28,8 @@ pub const OTHERS: RGBColor = RGBColor(0xc3, 0xca, 0xce);
 pub struct Shared {
     pub x: Scale,
     pub y: Scale,
+    /// Stands behind the first number of x: behind the last there is no room.
+    pub x_unit: &'static str,
 }
 
 impl Shared {
@@ -36,8 +38,10 @@ impl Shared {
         x: impl Iterator<Item = f64> + Clone,
         y: impl Iterator<Item = f64> + Clone,
         width_pt: f64,
+        x_unit: &'static str,
     ) -> Shared {
         Shared {
+            x_unit,
             x: Scale::roomy(x, width_pt - LEFT_PT, X_APART_PT),
             y: Scale::roomy(y, HEIGHT_PT - BELOW_PT, Y_APART_PT),
         }
@@ -69,7 +73,12 @@ fn axes<'a, 'b>(area: &'a Area<'b>, shared: &Shared, canvas: &Canvas<'_>) -> Res
         .build_cartesian_2d(ends(&shared.x), ends(&shared.y))
         .map_err(fault)?;
     let said = |scale: Scale| move |at: &f64| canvas.words.say(fixed(*at, scale.decimals()));
-    let (x_text, y_text) = (said(shared.x), said(shared.y));
+    let (x_number, y_text) = (said(shared.x), said(shared.y));
+    let first = shared.x.steps().next();
+    let x_text = |at: &f64| match first.map(|first| x_number(&first)) {
+        Some(first) if first == x_number(at) => format!("{first}\u{a0}{}", shared.x_unit),
+        _ => x_number(at),
+    };
     for at in shared.y.steps() {
         let line = [(shared.x.start(), at), (shared.x.end(), at)];
         chart
