@@ -122,7 +122,7 @@ headline-conforms-rests-on = Not verified by anyone: the limits, set down from m
 headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomings below
 headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
-headline-not-valid = By these readings the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
+headline-not-valid = By these readings the water would gain more heat than the sunlight that falls on the cooker. Check the intercept area, the load and the units.
 # { $power }: "55 ± 12 W (one day)".
 headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
@@ -1727,7 +1727,7 @@ departure-none = none
 # calls-numbers.
 page-caveats = Before relying on it
 caveat-not-valid = Not valid
-caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. Not ranked, and no difference of ratings is given.
+caveat-not-valid-text = { $campaigns }: the water would gain more heat than the sunlight that falls on the cooker. Check the intercept area, the load and the units. Not ranked, and no difference of ratings is given.
 caveat-no-rating = No rating
 caveat-no-rating-text = { $campaigns }: only the other figures can be compared.
 caveat-indicative = Indicative only
@@ -2463,7 +2463,7 @@ check-none-used = no rating: { $intervals ->
     [one] the only interval cannot be used
    *[other] none of { $intervals } intervals can be used
 }
-check-not-valid = no number: the water gained more heat than the sunlight that fell on the cooker; more intervals do not help
+check-not-valid = no number: the water would gain more heat than the sunlight that falls on the cooker; more intervals do not help
 # What to do next. { $command } stays as it is.
 check-next-report = write the report: { $command }
 # { $remedy }: what to do before more is measured.

@@ -116,7 +116,7 @@ headline-conforms-rests-on = Sin verificar por nadie: los límites, transcritos 
 headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias abajo
 headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
 headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
-headline-not-valid = Según estas lecturas, el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
+headline-not-valid = Según estas lecturas, el agua ganaría más calor que la energía solar que incide en la cocina. Compruebe el área de captación, la carga y las unidades.
 # { $power }: "55 ± 12 W (one day)".
 headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
@@ -1743,7 +1743,7 @@ departure-none = ninguno
 # calls-numbers.
 page-caveats = Antes de basarse en ello
 caveat-not-valid = No válido
-caveat-not-valid-text = { $campaigns }: el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades. Sin puesto, y no se da ninguna diferencia de resultados.
+caveat-not-valid-text = { $campaigns }: el agua ganaría más calor que la energía solar que incide en la cocina. Compruebe el área de captación, la carga y las unidades. Sin puesto, y no se da ninguna diferencia de resultados.
 caveat-no-rating = Sin resultado
 caveat-no-rating-text = { $campaigns }: solo se pueden comparar las demás cifras.
 caveat-indicative = Solo indicativo
@@ -2507,7 +2507,7 @@ check-none-used = sin resultado: { $intervals ->
     [one] el único intervalo no se puede usar
    *[other] no se puede usar ninguno de los { $intervals } intervalos
 }
-check-not-valid = sin valor: el agua ganó más calor que la energía solar que incidió en la cocina; más intervalos no ayudan
+check-not-valid = sin valor: el agua ganaría más calor que la energía solar que incide en la cocina; más intervalos no ayudan
 # What to do next. { $command } stays as it is.
 check-next-report = escriba el informe: { $command }
 # { $remedy }: what to do before more is measured.

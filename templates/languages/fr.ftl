@@ -128,7 +128,7 @@ headline-conforms-rests-on = Personne n’a vérifié les limites, consignées d
 headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
 headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
-headline-not-valid = D’après ces relevés, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
+headline-not-valid = D’après ces relevés, l’eau gagnerait plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
 # { $power }: "55 ± 12 W (one day)".
 headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
@@ -1770,7 +1770,7 @@ departure-none = aucune
 # calls-numbers.
 page-caveats = Avant de s’y fier
 caveat-not-valid = Non valide
-caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence de résultats n’est donnée.
+caveat-not-valid-text = { $campaigns } : l’eau gagnerait plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence de résultats n’est donnée.
 caveat-no-rating = Sans résultat
 caveat-no-rating-text = { $campaigns } : seuls les autres chiffres peuvent être comparés.
 caveat-indicative = Indicatif seulement
@@ -2535,7 +2535,7 @@ check-none-used = sans résultat : { $intervals ->
     [one] le seul intervalle ne peut pas être retenu
    *[other] aucun des { $intervals } intervalles ne peut être retenu
 }
-check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur ; plus d’intervalles n’y changent rien
+check-not-valid = aucun chiffre : l’eau gagnerait plus de chaleur que le rayonnement solaire reçu par le cuiseur ; plus d’intervalles n’y changent rien
 # What to do next. { $command } stays as it is.
 check-next-report = écrire le rapport : { $command }
 # { $remedy }: what to do before more is measured.

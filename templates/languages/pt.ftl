@@ -119,7 +119,7 @@ headline-conforms-rests-on = Não verificados por ninguém: os limites, transcri
 headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências abaixo
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
 headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
-headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
+headline-not-valid = Segundo estas leituras, a água ganharia mais calor que a energia solar que incide no fogão. Verifique a área de captação, a carga e as unidades.
 # { $power }: "55 ± 12 W (one day)".
 headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
@@ -1736,7 +1736,7 @@ departure-none = nenhum
 # calls-numbers.
 page-caveats = Antes de confiar nisto
 caveat-not-valid = Não válido
-caveat-not-valid-text = { $campaigns }: a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades. Sem posição, e nenhuma diferença de resultados é dada.
+caveat-not-valid-text = { $campaigns }: a água ganharia mais calor que a energia solar que incide no fogão. Verifique a área de captação, a carga e as unidades. Sem posição, e nenhuma diferença de resultados é dada.
 caveat-no-rating = Sem resultado
 caveat-no-rating-text = { $campaigns }: só se podem comparar os outros números.
 caveat-indicative = Apenas indicativo
@@ -2500,7 +2500,7 @@ check-none-used = sem resultado: { $intervals ->
     [one] o único intervalo não pode ser usado
    *[other] nenhum dos { $intervals } intervalos pode ser usado
 }
-check-not-valid = sem número: a água ganhou mais calor que a energia solar que incidiu no fogão; mais intervalos não ajudam
+check-not-valid = sem número: a água ganharia mais calor que a energia solar que incide no fogão; mais intervalos não ajudam
 # What to do next. { $command } stays as it is.
 check-next-report = escreva o relatório: { $command }
 # { $remedy }: what to do before more is measured.

@@ -115,7 +115,7 @@ headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kw
 headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
-headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
+headline-not-valid = Kwa mujibu wa vipimo hivi, maji yangepata joto zaidi ya mwanga wa jua unaoangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
 # { $power }: "55 ± 12 W (one day)".
 headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
@@ -1774,7 +1774,7 @@ departure-none = hakuna
 # calls-numbers.
 page-caveats = Kabla ya kuyategemea
 caveat-not-valid = Si halali
-caveat-not-valid-text = { $campaigns }: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio. Hakuna nafasi, na hakuna tofauti ya tathmini inayotajwa.
+caveat-not-valid-text = { $campaigns }: maji yangepata joto zaidi ya mwanga wa jua unaoangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio. Hakuna nafasi, na hakuna tofauti ya tathmini inayotajwa.
 caveat-no-rating = Hakuna tathmini
 caveat-no-rating-text = { $campaigns }: ni namba nyingine tu zinazoweza kulinganishwa.
 caveat-indicative = Elekezi tu
@@ -2538,7 +2538,7 @@ check-none-used = hakuna tathmini: { $intervals ->
     [one] kipindi pekee kilichopo hakiwezi kutumika
    *[other] hakuna kipindi kati ya vipindi { $intervals } kinachoweza kutumika
 }
-check-not-valid = hakuna namba: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko; vipindi zaidi havisaidii
+check-not-valid = hakuna namba: maji yangepata joto zaidi ya mwanga wa jua unaoangukia jiko; vipindi zaidi havisaidii
 # What to do next. { $command } stays as it is.
 check-next-report = andika ripoti: { $command }
 # { $remedy }: what to do before more is measured.
