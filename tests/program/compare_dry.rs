@@ -166,7 +166,7 @@ fn a_difference_of_single_days_is_never_called_told_apart() {
         bench.replace(&format!("{name}/campaign.toml"), second, "");
     }
     let ended = bench.run(&["compare", "juniper", "larch"]).exits(0);
-    ended.prints(&["got hotter", "days alone may explain it", "(not 95\u{a0}%)"]);
+    ended.prints(&["got hotter", "days alone may explain it", "(not 95 %)"]);
     let json = json(&bench);
     let dry = figure(&json, "dry-difference");
     assert_eq!(dry["told_apart"], false);

@@ -85,7 +85,7 @@ fn a_dry_pot_goes_from_new_to_check_without_any_water() {
         "\"dry vessel (°F)\"",
         "°F (header)",
         // What another day would give is not in the ±.
-        " K m²/W (not 95\u{a0}%)\n",
+        " K m²/W (not 95 %)\n",
     ]);
     for part in ["inf", "0.00 kg", "NaN", "intervals", "No rating yet"] {
         assert!(!checked.out.contains(part), "{part}: {}", checked.out);

@@ -204,8 +204,8 @@ fn a_fixed_water_window_is_labelled_as_a_water_temperature() {
         limits.map(|(_, limit)| limit).collect()
     };
     let fixed = Trial::fair().with_table(OWN_LIMITS).rated();
-    let limits = limit_of(&fixed, "Water temperature");
-    assert_eq!(limits, ["40", "90"]);
+    assert_eq!(limit_of(&fixed, "Lowest water temperature"), ["40"]);
+    assert_eq!(limit_of(&fixed, "Highest water temperature"), ["90"]);
     for moving in ["Water above ambient", "Water below boiling"] {
         assert_eq!(limit_of(&fixed, moving), [""; 0], "{moving}");
         assert_eq!(limit_of(&Trial::fair().rated(), moving), ["5"]);

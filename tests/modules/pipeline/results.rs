@@ -287,7 +287,7 @@ fn flat_log(day: u32, rise_k: f64, scatter_k: f64) -> String {
 fn a_low_r_squared_of_a_flat_line_is_not_blamed_on_the_aim() {
     // The power hardly falls; it scatters by 1 % of itself.
     let flat = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.01))).rated();
-    let scattered = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.3))).rated();
+    let scattered = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.9))).rated();
     let remedy = |assessment: &Assessment| {
         let findings = &assessment.s580.conformity.findings;
         let code = |finding: &&S580Finding| finding.code == FindingCode::RSquaredLow;
@@ -304,6 +304,12 @@ fn a_low_r_squared_of_a_flat_line_is_not_blamed_on_the_aim() {
     let line = scattered.s580.line().unwrap();
     assert!(line.residual_sd > 0.05 * ps50_w(&scattered));
     assert!(remedy(&scattered).contains("steadier aiming"));
+    // What the step of the thermometer explains is not blamed on the aim either.
+    let stepped = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.3))).rated();
+    let step_w = (stepped.s580.uncertainty().unwrap().of_line.reading).resolution_w;
+    let scatter_w = stepped.s580.line().unwrap().residual_sd;
+    assert!(step_w.unwrap() > 0.9 * scatter_w, "{step_w:?}, {scatter_w}");
+    assert!(remedy(&stepped).contains("finer water thermometer"));
 }
 
 #[test]

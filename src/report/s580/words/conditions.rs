@@ -110,7 +110,7 @@ fn brief_row(
         [fixed] if fixed.key == LimitKey::WaterMax => message!("brief-water-highest"),
         _ => Message::new(name),
     };
-    let is_of_sun = limits.iter().any(|limit| limit.unit == "W/m²");
+    let is_of_sun = keys.contains(&LimitKey::IrradianceMin);
     let what = match is_of_sun && assessment.tested.estimates_irradiance() {
         true => message!("brief-estimated", what = what),
         false => what,
