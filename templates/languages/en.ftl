@@ -123,7 +123,7 @@ headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomi
 headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
 headline-not-valid = By these readings the water would gain more heat than the sunlight that falls on the cooker. Check the intercept area, the load and the units.
-# { $power }: "55 ± 12 W (one day)".
+# { $power }: "55 ± 12 W (not 95 %)".
 headline-no-rating-balance = The heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
@@ -499,7 +499,7 @@ page-uncertainty-part = share of ±²
 section-heat-balance = Heat balance
 page-balance-quantity = quantity
 balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. This gives the power at any irradiance. The rating scales the losses with the sun; this does not.
-# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+# Above a column of values, where days are not in the ±, so that it is no 95 % range.
 balance-spread = ± for 95 %: scatter, days, instruments
 balance-spread-one-day = ± without days, not 95 %: scatter, instruments
 balance-gain = gain from the sun, g
@@ -2456,7 +2456,7 @@ check-shown-only-unreadable = { $shown } of { $count } campaigns are shown, all 
 check-whole = One campaign in full: { $one }. All: { $whole }, or { $json }
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no rating: { $used } of { counted-intervals } can be used
-# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (not 95 %)".
 check-so-far-balance = { $none }; the heat balance gives { $power } at 700 W/m² and 50 K: indicative, not a rating
 check-none-used = no rating: { $intervals ->
     [0] there is no interval

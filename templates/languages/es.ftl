@@ -117,7 +117,7 @@ headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias ab
 headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
 headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
 headline-not-valid = Según estas lecturas, el agua ganaría más calor que la energía solar que incide en la cocina. Compruebe el área de captación, la carga y las unidades.
-# { $power }: "55 ± 12 W (one day)".
+# { $power }: "55 ± 12 W (not 95 %)".
 headline-no-rating-balance = El balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
@@ -504,7 +504,7 @@ page-uncertainty-part = parte de ±²
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede calcular la potencia con cualquier irradiancia. El resultado normalizado escala las pérdidas con la irradiancia; este balance no.
-# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+# Above a column of values, where days are not in the ±, so that it is no 95 % range.
 balance-spread = ± del 95 %: dispersión, días, instrumentos
 balance-spread-one-day = ± sin días, no del 95 %: dispersión, instrumentos
 balance-gain = ganancia del sol, g
@@ -2500,7 +2500,7 @@ check-shown-only-unreadable = Se muestran { $shown } de { $count } campañas, to
 check-whole = Una campaña completa: { $one }. Todas: { $whole }, o { $json }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin resultado: se pueden usar { $used } de { counted-intervals }
-# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (not 95 %)".
 check-so-far-balance = { $none }; el balance térmico da { $power } a 700 W/m² y 50 K: indicativo, no un resultado de la norma
 check-none-used = sin resultado: { $intervals ->
     [0] no hay ningún intervalo

@@ -129,7 +129,7 @@ headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les �
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
 headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
 headline-not-valid = D’après ces relevés, l’eau gagnerait plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
-# { $power }: "55 ± 12 W (one day)".
+# { $power }: "55 ± 12 W (not 95 %)".
 headline-no-rating-balance = Le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
@@ -522,7 +522,7 @@ page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’irradiance G et l’écart de température Td. La puissance peut donc être calculée à toute irradiance. Le résultat de la norme met les pertes à l’échelle de l’irradiance ; ce bilan ne le fait pas.
-# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+# Above a column of values, where days are not in the ±, so that it is no 95 % range.
 balance-spread = ± pour 95 % : dispersion, jours, instruments
 balance-spread-one-day = ± sans les jours, pas à 95 % : dispersion, instruments
 balance-gain = gain solaire, g
@@ -2528,7 +2528,7 @@ check-shown-only-unreadable = { $shown } campagnes sur { $count } sont affichée
 check-whole = Une campagne en entier : { $one }. Toutes : { $whole }, ou { $json }
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = sans résultat : { $used } sur { counted-intervals } peuvent être retenus
-# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (not 95 %)".
 check-so-far-balance = { $none } ; le bilan thermique donne { $power } à 700 W/m² et 50 K : indicatif, pas un résultat de la norme
 check-none-used = sans résultat : { $intervals ->
     [0] il n’y a aucun intervalle

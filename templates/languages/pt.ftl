@@ -120,7 +120,7 @@ headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências a
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
 headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
 headline-not-valid = Segundo estas leituras, a água ganharia mais calor que a energia solar que incide no fogão. Verifique a área de captação, a carga e as unidades.
-# { $power }: "55 ± 12 W (one day)".
+# { $power }: "55 ± 12 W (not 95 %)".
 headline-no-rating-balance = O balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
@@ -506,7 +506,7 @@ page-uncertainty-part = parcela de ±²
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim se pode calcular a potência com qualquer irradiância. O resultado padronizado escala as perdas com o sol; este balanço não.
-# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+# Above a column of values, where days are not in the ±, so that it is no 95 % range.
 balance-spread = ± de 95 %: dispersão, dias, instrumentos
 balance-spread-one-day = ± sem os dias, não de 95 %: dispersão, instrumentos
 balance-gain = ganho do sol, g
@@ -2493,7 +2493,7 @@ check-shown-only-unreadable = São mostradas { $shown } de { $count } campanhas,
 check-whole = Uma campanha por inteiro: { $one }. Todas: { $whole }, ou { $json }
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem resultado: { $used } de { counted-intervals } podem ser usados
-# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (not 95 %)".
 check-so-far-balance = { $none }; o balanço térmico dá { $power } a 700 W/m² e 50 K: indicativo, não um resultado da norma
 check-none-used = sem resultado: { $intervals ->
     [0] não há nenhum intervalo

@@ -116,7 +116,7 @@ headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa ch
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
 headline-not-valid = Kwa mujibu wa vipimo hivi, maji yangepata joto zaidi ya mwanga wa jua unaoangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
-# { $power }: "55 ± 12 W (one day)".
+# { $power }: "55 ± 12 W (not 95 %)".
 headline-no-rating-balance = Mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
@@ -506,7 +506,7 @@ page-uncertainty-part = mgawo wa ±²
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kwa uwiano wa jua; mizania hii haifanyi hivyo.
-# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+# Above a column of values, where days are not in the ±, so that it is no 95 % range.
 balance-spread = ± kwa 95 %: mtawanyiko, siku, vifaa
 balance-spread-one-day = ± bila siku, si 95 %: mtawanyiko, vifaa
 balance-gain = pato kutoka kwa jua, g
@@ -2531,7 +2531,7 @@ check-shown-only-unreadable = Zinaonyeshwa kampeni { $shown } kati ya { $count }
 check-whole = Kampeni moja kwa ukamilifu: { $one }. Zote: { $whole }, au { $json }
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna tathmini: { $used } kati ya { counted-intervals } vinaweza kutumika
-# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (one day)".
+# { $none }: "no rating: there is no interval"; { $power }: "55 ± 12 W (not 95 %)".
 check-so-far-balance = { $none }; mizania ya joto inatoa { $power } kwa 700 W/m² na 50 K: ni elekezi, si tathmini ya kiwango
 check-none-used = hakuna tathmini: { $intervals ->
     [0] hakuna kipindi

@@ -61,7 +61,7 @@ pub fn uncertainty_part(
     }
 }
 
-/// `131 W ± 7 W (95 %)`, and of one day `131 W ± 7 W (one day)`.
+/// `131 W ± 7 W (95 %)`, and where days are not in it `131 W ± 7 W (not 95 %)`.
 pub fn with_uncertainty(uncertainty: &RatingUncertainty) -> Message {
     let half_width_w = uncertainty.half_width_w();
     let decimals = decimals_for(half_width_w);
