@@ -20,7 +20,8 @@ const FROZEN_C: f64 = -2.0;
 /// The numbers rise by as much as heated water does, in whatever unit.
 /// Common practice, no published source.
 const HEATED_BY: f64 = 20.0;
-/// Numbers of water that boils, and of a sensor that is off by as much as they are.
+/// Numbers of water that boils, and of a sensor that reads so much too high, K. Common practice, no
+/// published source.
 const ABOVE_BOILING: f64 = 3.0;
 
 /// A column of water that is stated in degrees Fahrenheit, and looks like degrees Celsius.

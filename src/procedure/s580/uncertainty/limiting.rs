@@ -146,7 +146,7 @@ impl RatingUncertainty {
     }
 
     /// Whether days are shown to differ by more than the intervals within them explain.
-    fn days_differ(&self) -> bool {
+    pub fn days_differ(&self) -> bool {
         let test = self.of_line.days.test.as_ref();
         test.is_some_and(|test| test.p < SHOWN_P)
     }

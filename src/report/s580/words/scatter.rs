@@ -4,7 +4,7 @@ use crate::language::{Message, Phrase, date, fixed, joined, p_value};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
-use crate::procedure::s580::uncertainty::days::{Order, SHOWN_P};
+use crate::procedure::s580::uncertainty::days::Order;
 use crate::report::s580::shown_runs::NAMED_INTERVALS;
 use crate::units::{decimals_for, local_clock, zoned};
 use simmerline_math::squared;
@@ -37,7 +37,7 @@ fn days(uncertainty: &RatingUncertainty) -> Phrase {
         statistic = fixed(test.statistic, 2),
         p = p_value(test.p)
     );
-    let what = if test.p < SHOWN_P {
+    let what = if uncertainty.days_differ() {
         message!("days-differ")
     } else {
         message!("days-not-shown")

@@ -237,3 +237,24 @@ fn no_figure_of_one_day_is_called_one_for_95_percent() {
     }
     assert!(of_one_day > 0);
 }
+
+#[test]
+fn no_page_speaks_of_day_to_day_scatter_where_days_are_not_shown_to_differ() {
+    let mut seen = [0, 0];
+    for (name, assessment) in samples() {
+        let report = build(&assessment, &edition());
+        let Some(line) = report.regression.line else {
+            continue;
+        };
+        let part = line.uncertainty;
+        let days_differ = part.scatter[0].starts_with("Days differ by more");
+        seen[usize::from(days_differ)] += 1;
+        let sure = report.headline.facts.iter();
+        let sure = sure.filter(|fact| fact.label == "How sure");
+        for said in sure.map(|fact| &fact.text).chain([&part.means]) {
+            let is_named = said.contains("is day-to-day scatter");
+            assert!(days_differ || !is_named, "{name}: {said}");
+        }
+    }
+    assert!(seen.iter().all(|&times| times > 0), "{seen:?}");
+}
